@@ -1,0 +1,55 @@
+package gauge
+
+import "example.com/panelmath/internal/exact"
+
+// Measurement is an exact length without a unit of its own: the form in which
+// finished measurements travel, since 101 stitches at 13 over 4 in are no
+// decimal number of inches. The zero value is a length of nothing.
+type Measurement struct{ mm exact.Ratio }
+
+// MeasurementOf returns x units.
+func MeasurementOf(x Ratio, u Unit) Measurement {
+	if !u.Valid() {
+		return Measurement{}
+	}
+	return Measurement{x.r.Mul(u.mm())}
+}
+
+// In returns how many units m is, exactly. A unit that is not valid gives 0.
+func (m Measurement) In(u Unit) Ratio {
+	if !u.Valid() {
+		return Ratio{}
+	}
+	r, _ := m.mm.Quo(u.mm())
+	return Ratio{r}
+}
+
+// Add returns m + o.
+func (m Measurement) Add(o Measurement) Measurement { return Measurement{m.mm.Add(o.mm)} }
+
+// Sub returns m - o.
+func (m Measurement) Sub(o Measurement) Measurement { return Measurement{m.mm.Sub(o.mm)} }
+
+// Times returns m · x: Times(Int(2)) is twice m, Times of a Share its share.
+func (m Measurement) Times(x Ratio) Measurement { return Measurement{m.mm.Mul(x.r)} }
+
+// Per returns m / o as a number. It returns a *FieldError if o is nothing.
+func (m Measurement) Per(o Measurement) (Ratio, error) { return Ratio{m.mm}.Quo(Ratio{o.mm}) }
+
+// Cmp returns -1, 0 or +1 as m is shorter than, equal to or longer than o.
+func (m Measurement) Cmp(o Measurement) int { return m.mm.Cmp(o.mm) }
+
+// Equal reports whether m and o are the same length.
+func (m Measurement) Equal(o Measurement) bool { return m.mm.Cmp(o.mm) == 0 }
+
+// Sign returns -1, 0 or +1.
+func (m Measurement) Sign() int { return m.mm.Sign() }
+
+// String returns m in millimetres: "1231.9 mm", or as a fraction, "13000/3 mm".
+func (m Measurement) String() string {
+	x := m.In(Millimetre)
+	if d := x.Decimal(10); d.Rat().Cmp(x.Rat()) == 0 {
+		return d.String() + " mm"
+	}
+	return x.String() + " mm"
+}

@@ -1,0 +1,249 @@
+package gauge
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+
+	"example.com/panelmath/internal/text"
+)
+
+// MaxCount is the largest count of stitches or rows anything here takes.
+const MaxCount = 100_000
+
+// Direction says which of two legal neighbours a count goes to.
+type Direction uint8
+
+// The zero value is Nearest: a tie goes to the larger count.
+const (
+	Nearest         Direction = iota // a tie goes to the larger count
+	NearestTiesDown                  // a tie goes to the smaller count
+	Up                               // the smallest legal count not below
+	Down                             // the largest legal count not above
+)
+
+// String names the direction as Rule prints it.
+func (d Direction) String() string {
+	names := [...]string{"nearest", "nearest, ties down", "up", "down"}
+	if int(d) < len(names) {
+		return names[d]
+	}
+	return fmt.Sprintf("Direction(%d)", uint8(d))
+}
+
+// Rule says which counts are legal and which way to round to one: the numbers
+// k·Multiple + Plus that are at least Least. Multiple first, then add: a
+// multiple of 6 + 1 is 1, 7, 13, ... and not a multiple of 7. Parity is a
+// multiple of 2.
+//
+// The zero value takes any count from 0 and rounds to the nearest, a tie up.
+type Rule struct {
+	Multiple  int // 0 stands for 1; at most MaxCount
+	Plus      int // any whole number within ±MaxCount; -1 is one less than a multiple
+	Least     int // the smallest legal count wanted, 0 to MaxCount
+	Direction Direction
+}
+
+// Validate returns a *FieldError if a field is out of its range.
+func (r Rule) Validate() error {
+	switch {
+	case r.Multiple < 0 || r.Multiple > MaxCount:
+		return &FieldError{Field: "Rule.Multiple", Got: strconv.Itoa(r.Multiple), Want: "0 to 100000", Err: ErrBounds}
+	case r.Plus < -MaxCount || r.Plus > MaxCount:
+		return &FieldError{Field: "Rule.Plus", Got: strconv.Itoa(r.Plus), Want: "-100000 to 100000", Err: ErrBounds}
+	case r.Least < 0 || r.Least > MaxCount:
+		return &FieldError{Field: "Rule.Least", Got: strconv.Itoa(r.Least), Want: "0 to 100000", Err: ErrBounds}
+	case r.Direction > Down:
+		return &FieldError{Field: "Rule.Direction", Got: r.Direction.String(), Want: "Nearest, NearestTiesDown, Up or Down"}
+	}
+	return nil
+}
+
+// multiple returns the multiple with its default.
+func (r Rule) multiple() int { return max(r.Multiple, 1) }
+
+// least returns the smallest legal count.
+func (r Rule) least() int {
+	m := r.multiple()
+	return r.Least + mod(r.Plus-r.Least, m)
+}
+
+func mod(a, m int) int { return ((a % m) + m) % m }
+
+// Legal reports whether n is a legal count.
+func (r Rule) Legal(n int) bool { return n >= r.Least && mod(n-r.Plus, r.multiple()) == 0 }
+
+// Round returns the legal count for x, in one step from the exact value.
+// Nearest to 103.6 among the multiples of 4 + 2 is 102. Where x lies below the
+// smallest legal count, that is the count, whatever the direction but Down.
+//
+// It returns an error if:
+//   - the rule is not valid (*FieldError);
+//   - the direction is Down and the smallest legal count is above x (ErrNoCount);
+//   - the count would exceed MaxCount (ErrBounds).
+func (r Rule) Round(x Ratio) (Count, error) {
+	if err := r.Validate(); err != nil {
+		return Count{}, err
+	}
+	below, above, half, err := x.r.Snap(int64(r.multiple()), int64(r.Plus))
+	if err != nil || above > MaxCount {
+		return Count{}, &FieldError{Field: "Count", Got: "about " + clip(x), Want: "at most 100000", Err: ErrBounds}
+	}
+	c := Count{Rule: r, Exact: x, Below: int(below), Above: int(above)}
+	if least := r.least(); c.Below < least {
+		if c.Above < least {
+			c.Above = least
+		}
+		if r.Direction == Down && c.Below != c.Above {
+			return Count{}, fmt.Errorf("round %s down to a %v: %w: the smallest is %d", clip(x), r, ErrNoCount, least)
+		}
+		c.Below, c.Value = c.Above, c.Above
+		return c, nil
+	}
+	c.Tie = half == 0 && below != above
+	switch {
+	case r.Direction == Up, r.Direction == Nearest && half >= 0, r.Direction == NearestTiesDown && half > 0:
+		c.Value = c.Above
+	default:
+		c.Value = c.Below
+	}
+	return c, nil
+}
+
+// clip prints x for a message.
+func clip(x Ratio) string {
+	if s := x.Decimal(3).String(); len(s) < 20 {
+		return s
+	}
+	return "a number of more than 20 digits"
+}
+
+// String returns "multiple of 6 + 1", with "even", "odd" and "any" for
+// themselves, and ", at least 4", ", ties down", ", up" or ", down" where they
+// differ from the zero value. ParseRule reads it back.
+func (r Rule) String() string {
+	var s string
+	m := r.multiple()
+	switch {
+	case m == 1:
+		s = "any"
+	case m == 2 && mod(r.Plus, 2) == 0:
+		s = "even"
+	case m == 2:
+		s = "odd"
+	case r.Plus == 0:
+		s = "multiple of " + strconv.Itoa(m)
+	case r.Plus < 0:
+		s = fmt.Sprintf("multiple of %d - %d", m, -r.Plus)
+	default:
+		s = fmt.Sprintf("multiple of %d + %d", m, r.Plus)
+	}
+	if r.Least > 0 {
+		s += ", at least " + strconv.Itoa(r.Least)
+	}
+	switch r.Direction {
+	case Nearest:
+	case NearestTiesDown:
+		s += ", ties down"
+	default:
+		s += ", " + r.Direction.String()
+	}
+	return s
+}
+
+// ParseRule reads `multiple of 6 + 1` (also `6n + 1`), `multiple of 4`, `even`,
+// `odd` and `any`, followed by any of `, at least 4`, `, ties down`, `, up` and
+// `, down`.
+//
+// It returns a *ParseError if s is none of these or breaks the bounds of Rule.
+func ParseRule(s string) (Rule, error) {
+	fail := func(cause string) (Rule, error) {
+		return Rule{}, &ParseError{Kind: "rule", Text: s, Cause: cause}
+	}
+	if len(s) > text.Limit {
+		return fail("text too long")
+	}
+	var r Rule
+	for i, part := range strings.Split(strings.ToLower(s), ",") {
+		part = strings.TrimSpace(part)
+		if i == 0 {
+			var ok bool
+			if r, ok = parseMultiple(part); !ok {
+				return fail("want multiple of 6 + 1, multiple of 4, even, odd or any, got " + text.Quote(part))
+			}
+			continue
+		}
+		switch least, ok := strings.CutPrefix(part, "at least "); {
+		case ok:
+			n, err := strconv.Atoi(least)
+			if err != nil {
+				return fail("want a whole number after at least, got " + text.Quote(least))
+			}
+			r.Least = n
+		case part == "ties down":
+			r.Direction = NearestTiesDown
+		case part == "up":
+			r.Direction = Up
+		case part == "down":
+			r.Direction = Down
+		default:
+			return fail("want at least N, ties down, up or down, got " + text.Quote(part))
+		}
+	}
+	if err := r.Validate(); err != nil {
+		return fail(err.Error())
+	}
+	return r, nil
+}
+
+func parseMultiple(s string) (Rule, bool) {
+	switch s {
+	case "even":
+		return Rule{Multiple: 2}, true
+	case "odd":
+		return Rule{Multiple: 2, Plus: 1}, true
+	case "any":
+		return Rule{}, true
+	}
+	s = strings.TrimSpace(strings.TrimPrefix(s, "multiple of "))
+	sign, at := 1, strings.IndexAny(s, "+-")
+	plus := ""
+	if at >= 0 {
+		if s[at] == '-' {
+			sign = -1
+		}
+		s, plus = strings.TrimSpace(s[:at]), strings.TrimSpace(s[at+1:])
+		if plus == "" || plus[0] == '-' || plus[0] == '+' {
+			return Rule{}, false
+		}
+	}
+	m, err := strconv.Atoi(strings.TrimSuffix(s, "n"))
+	if err != nil || m < 1 {
+		return Rule{}, false
+	}
+	p := 0
+	if plus != "" {
+		if p, err = strconv.Atoi(plus); err != nil {
+			return Rule{}, false
+		}
+	}
+	return Rule{Multiple: m, Plus: sign * p}, true
+}
+
+// MarshalText returns String. It returns the error of Validate.
+func (r Rule) MarshalText() ([]byte, error) {
+	if err := r.Validate(); err != nil {
+		return nil, err
+	}
+	return []byte(r.String()), nil
+}
+
+// UnmarshalText reads what ParseRule reads.
+func (r *Rule) UnmarshalText(b []byte) error {
+	v, err := ParseRule(string(b))
+	if err != nil {
+		return err
+	}
+	*r = v
+	return nil
+}

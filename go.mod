@@ -1,0 +1,10 @@
+module example.com/panelmath
+
+go 1.25
+
+require (
+	github.com/shopspring/decimal v1.6.0
+	github.com/stretchr/testify v1.12.1
+)
+
+require go.yaml.in/yaml/v3 v3.0.5 // indirect
