@@ -31,7 +31,7 @@ func (c Count) Explain() string {
 	if !(Ratio{fromDecimal(x)}).Equal(c.Exact) {
 		exactly = "about "
 	}
-	s := exactly + x.String()
+	s := exactly + plain(x)
 	rule := ""
 	if c.Rule.multiple() > 1 {
 		rule = " (" + Rule{Multiple: c.Rule.Multiple, Plus: c.Rule.Plus}.String() + ")"
@@ -61,7 +61,7 @@ func (c Count) Explain() string {
 		if d.Sign() < 0 {
 			word, d = "less", d.Times(Int(-1))
 		}
-		s += ", " + d.In(Millimetre).Decimal(1).String() + " mm " + word + " than asked"
+		s += ", " + plain(d.In(Millimetre).Decimal(1)) + " mm " + word + " than asked"
 	}
 	return s
 }

@@ -26,10 +26,10 @@ func (o Over) Validate() error {
 		return err
 	}
 	if o.Count.Sign() <= 0 {
-		return &FieldError{Field: "Count", Got: o.Count.String(), Want: "more than 0"}
+		return &FieldError{Field: "Count", Got: plain(o.Count), Want: "more than 0"}
 	}
 	if o.Count.Cmp(decimal.NewFromInt(MaxCount)) > 0 {
-		return &FieldError{Field: "Count", Got: o.Count.String(), Want: "at most 100000", Err: ErrBounds}
+		return &FieldError{Field: "Count", Got: plain(o.Count), Want: "at most 100000", Err: ErrBounds}
 	}
 	if o.Of < 0 || o.Of > MaxCount {
 		return &FieldError{Field: "Of", Got: strconv.Itoa(o.Of), Want: "0 to 100000", Err: ErrBounds}
@@ -124,12 +124,12 @@ func (o Over) side(one, many string) string {
 		if o.Count.Equal(decimal.NewFromInt(1)) {
 			repeats = " repeat of "
 		}
-		return o.Count.String() + repeats + strconv.Itoa(o.Of) + " " + word
+		return plain(o.Count) + repeats + strconv.Itoa(o.Of) + " " + word
 	}
 	if o.Count.Equal(decimal.NewFromInt(1)) {
 		word = one
 	}
-	return o.Count.String() + " " + word
+	return plain(o.Count) + " " + word
 }
 
 // ParseGauge reads `12 sts and 7 rows = 4 in`, `20 sts = 7 cm, 10 rows = 10
@@ -275,7 +275,7 @@ func (p *scanner) side() (o Over, rows bool, at int, cause string) {
 	p.at += n
 	o.Count = d
 	if d.Sign() <= 0 {
-		return o, false, at, "got " + d.String() + ", want more than 0"
+		return o, false, at, "got " + plain(d) + ", want more than 0"
 	}
 	if p.word("repeats", "repeat", "reps", "rep") {
 		p.word("of")

@@ -129,7 +129,7 @@ func (l Length) Measurement() Measurement {
 
 // String returns `20.5 in`, which ParseLength reads back. For halves and
 // quarters see Grid.
-func (l Length) String() string { return l.Value.String() + " " + l.Unit.String() }
+func (l Length) String() string { return plain(l.Value) + " " + l.Unit.String() }
 
 // MarshalText returns String. It returns the error of Validate.
 func (l Length) MarshalText() ([]byte, error) {

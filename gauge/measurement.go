@@ -49,7 +49,7 @@ func (m Measurement) Sign() int { return m.mm.Sign() }
 func (m Measurement) String() string {
 	x := m.In(Millimetre)
 	if d := x.Decimal(10); d.Rat().Cmp(x.Rat()) == 0 {
-		return d.String() + " mm"
+		return plain(d) + " mm"
 	}
 	return x.String() + " mm"
 }

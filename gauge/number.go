@@ -2,6 +2,7 @@ package gauge
 
 import (
 	"fmt"
+	"math/big"
 	"strings"
 	"unicode/utf8"
 
@@ -24,6 +25,26 @@ func checkNumber(field string, d decimal.Decimal) error {
 		return &FieldError{Field: field, Got: fmt.Sprintf("%d digits", d.NumDigits()), Want: "at most 30 digits", Err: ErrBounds}
 	}
 	return nil
+}
+
+// plain prints d without an exponent and without trailing zeros, whatever the
+// settings of the decimal package. A number out of bounds is not written out.
+func plain(d decimal.Decimal) string {
+	if err := checkNumber("", d); err != nil {
+		return "(a number out of bounds)"
+	}
+	s := d.StringFixed(max(0, -d.Exponent()))
+	if strings.Contains(s, ".") {
+		s = strings.TrimRight(strings.TrimRight(s, "0"), ".")
+	}
+	return s
+}
+
+// parsePlain returns the decimal written as digits with at most one point.
+func parsePlain(s string) decimal.Decimal {
+	whole, part, _ := strings.Cut(s, ".")
+	n, _ := new(big.Int).SetString("0"+whole+part, 10)
+	return decimal.NewFromBigInt(n, -int32(len(part)))
 }
 
 // vulgar returns the fraction sign at the front of s, as a decimal, and its
@@ -72,7 +93,7 @@ func fractionOf(n, d string) (decimal.Decimal, bool) {
 	if one.IsZero() || len(n) > 2 {
 		return one, false
 	}
-	return decimal.RequireFromString(n).Mul(one), true
+	return parsePlain(n).Mul(one), true
 }
 
 // digitsAt returns the end of the run of digits that starts at i.
@@ -108,7 +129,7 @@ func scanNumber(s string, signed bool) (d decimal.Decimal, n int, cause string) 
 		return d, end, fmt.Sprintf("a number of %d characters; at most %d digits", end-start, MaxDigits)
 	}
 	if end > start {
-		d = decimal.RequireFromString("0" + s[start:end])
+		d = parsePlain(s[start:end])
 		if -d.Exponent() > MaxExponent {
 			return d, end, fmt.Sprintf("more than %d decimal places", MaxExponent)
 		}

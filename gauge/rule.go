@@ -110,9 +110,81 @@ func (r Rule) Round(x Ratio) (Count, error) {
 	return c, nil
 }
 
+// Combine returns the rule for a count that must satisfy both a and b, with Plus
+// from 0 to less than Multiple: a multiple of 3 + 1 and even is a multiple of
+// 6 + 4. Least is the larger of the two; a direction other than Nearest holds
+// for both.
+//
+// It returns an error if:
+//   - a or b is not valid, or their directions contradict each other, or the
+//     multiple would exceed MaxCount (*FieldError);
+//   - no count satisfies both, as with a multiple of 4 and odd (ErrNoCount).
+func Combine(a, b Rule) (Rule, error) {
+	if err := a.Validate(); err != nil {
+		return Rule{}, err
+	}
+	if err := b.Validate(); err != nil {
+		return Rule{}, err
+	}
+	c := Rule{Least: max(a.Least, b.Least), Direction: a.Direction}
+	if a.Direction == Nearest {
+		c.Direction = b.Direction
+	} else if b.Direction != Nearest && b.Direction != a.Direction {
+		return Rule{}, &FieldError{Field: "Rule.Direction", Got: a.Direction.String() + " and " + b.Direction.String(), Want: "one direction"}
+	}
+	// A count is a.Plus + k·m. Its remainder by n takes n/gcd values in turn, so
+	// that many steps find the first that b allows, or show that there is none.
+	m, n := a.multiple(), b.multiple()
+	steps := n / gcd(m, n)
+	if m > MaxCount/steps {
+		return Rule{}, &FieldError{Field: "Rule.Multiple", Got: fmt.Sprintf("%d times %d", m, steps), Want: "at most 100000", Err: ErrBounds}
+	}
+	c.Multiple = m * steps
+	for k := range steps {
+		if x := a.Plus + k*m; mod(x-b.Plus, n) == 0 {
+			c.Plus = mod(x, c.Multiple)
+			return c, nil
+		}
+	}
+	return Rule{}, fmt.Errorf("combine %v and %v: %w", a, b, ErrNoCount)
+}
+
+func gcd(a, b int) int {
+	for b != 0 {
+		a, b = b, a%b
+	}
+	return a
+}
+
+// Within returns the legal counts from low to high, both included, in order. No
+// count is a valid answer: a multiple of 12 + 2 has none from 219 to 229.
+//
+// It returns the error of Validate, or a *FieldError if high is more than
+// MaxCount.
+func (r Rule) Within(low, high Ratio) ([]int, error) {
+	if err := r.Validate(); err != nil {
+		return nil, err
+	}
+	if high.Cmp(Int(MaxCount)) > 0 {
+		return nil, &FieldError{Field: "high", Got: clip(high), Want: "at most 100000", Err: ErrBounds}
+	}
+	var out []int
+	if low.Sign() < 0 {
+		low = Ratio{}
+	}
+	if low.Cmp(high) > 0 {
+		return nil, nil
+	}
+	_, first, _, _ := low.r.Snap(int64(r.multiple()), int64(r.Plus)) // within bounds: 0 to MaxCount
+	for n := max(int(first), r.least()); high.Cmp(Int(n)) >= 0; n += r.multiple() {
+		out = append(out, n)
+	}
+	return out, nil
+}
+
 // clip prints x for a message.
 func clip(x Ratio) string {
-	if s := x.Decimal(3).String(); len(s) < 20 {
+	if s := plain(x.Decimal(3)); len(s) < 20 {
 		return s
 	}
 	return "a number of more than 20 digits"
