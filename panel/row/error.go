@@ -134,3 +134,15 @@ func (s Space) noun() string {
 	}
 	return fmt.Sprintf("ch-%d sp", int(s))
 }
+
+// InvalidError tells which of several rows is not valid.
+type InvalidError struct {
+	Row int // index in the rows given, from 0
+	Err error
+}
+
+// Error returns "row 2: Row.Items: got no instruction, want at least one".
+func (e *InvalidError) Error() string { return fmt.Sprintf("row %d: %v", e.Row+1, e.Err) }
+
+// Unwrap returns the *gauge.FieldError.
+func (e *InvalidError) Unwrap() error { return e.Err }

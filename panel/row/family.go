@@ -20,6 +20,7 @@ type link struct {
 	passes, step   int   // of the open repeat or Each; 0 where there is none
 	spaces         int   // chain spaces among the places used at n0
 	spacesMore     int
+	space          int // chains of every space made; 0 where they differ
 }
 
 // at returns which step of the progression n is.
@@ -262,7 +263,7 @@ func (f family) fixed(p program, t, j int) (family, link, error) {
 		m.make(out)
 	}
 	l := link{n0: n, dn: dn, first: m.tally, uses: len(places), spaces: spacesIn(places), passes: j}
-	l.first.Spaces = spacesIn(m.places)
+	l.first.Spaces, l.space = spacesIn(m.places), sameSpace(m.places)
 	return family{n0: n, dn: dn, p: trim(m.places)}, l, check(l.first)
 }
 
@@ -289,7 +290,7 @@ func (f family) applyRest(p program, h int) (family, link, error) {
 		m.make(out)
 	}
 	l := link{n0: f.n0 + f.dn*t, dn: f.dn, first: m.tally, uses: h, spaces: spacesIn(places)}
-	l.first.Spaces = spacesIn(m.places)
+	l.first.Spaces, l.space = spacesIn(m.places), sameSpace(m.places)
 	return family{n0: l.n0, dn: l.dn, p: trim(m.places)}, l, check(l.first)
 }
 
@@ -384,6 +385,7 @@ func (f family) cut(p program, w *walk, places []place, c, k, t0, tau, j0, iota 
 	}
 	l.first.Spaces = spacesIn(g.p) + spacesIn(g.s)
 	l.more.Spaces = spacesIn(g.g)
+	l.space = sameSpace(g.p, g.g, g.s)
 	return g, l, check(l.first), true
 }
 
@@ -432,4 +434,22 @@ func spacesIn(w []place) int {
 		}
 	}
 	return n
+}
+
+// sameSpace returns the size of the chain spaces of the words, 0 where they
+// differ or there are none.
+func sameSpace(words ...[]place) int {
+	var m place
+	for _, w := range words {
+		for _, x := range w {
+			switch {
+			case x <= 0 || x == m:
+			case m == 0:
+				m = x
+			default:
+				return 0
+			}
+		}
+	}
+	return int(m)
 }

@@ -402,13 +402,18 @@ func (p *parser) num() Num {
 			p.failAt(t.at, p.s[t.at:t.end], "at most 64 sizes", gauge.ErrBounds)
 		}
 	}
-	return n
+	for _, x := range n {
+		if x != n[0] {
+			return n
+		}
+	}
+	return n[:1] // the same in every size
 }
 
 // listAhead reports whether a bracket with numbers alone follows.
 func (p *parser) listAhead() bool {
 	i := p.i
-	if w := p.toks[i].word; w != "(" && w != "[" || p.toks[i].kind != markToken {
+	if w := p.toks[i].word; w != "(" && w != "[" {
 		return false
 	}
 	for i++; i+1 < len(p.toks); i += 2 {

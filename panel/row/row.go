@@ -144,3 +144,132 @@ func (n Num) In(size int) int {
 
 // one reports whether n is 1 in every size.
 func (n Num) one() bool { return len(n) == 0 || len(n) == 1 && n[0] == 1 }
+
+// Begins reports whether the row is a foundation row or begins with a
+// foundation chain.
+func (r Row) Begins() bool {
+	if len(r.Items) == 0 {
+		return false
+	}
+	switch r.Items[0].(type) {
+	case Foundation, FoundationChain:
+		return true
+	}
+	return false
+}
+
+// FirstStitch returns the stitch that the row begins with. plain is false where
+// the row says itself how it gets to its height, is a foundation, or begins with
+// something else than a stitch.
+func (r Row) FirstStitch() (s Stitch, plain bool) {
+	items := r.Items
+	for len(items) > 0 {
+		repeat, ok := items[0].(Repeat)
+		if !ok {
+			break
+		}
+		items = repeat.Items
+	}
+	var made []Part
+	if len(items) > 0 {
+		switch it := items[0].(type) {
+		case Work:
+			made = it.Make
+		case Each:
+			if len(it.In) > 0 {
+				made = it.In[0].Make
+			}
+		case Together:
+			return it.Of, true
+		}
+	}
+	if len(made) == 0 || made[0].Of == Chain {
+		return NoStitch, false
+	}
+	return made[0].Of, true
+}
+
+// Size returns the row of one size, counted from 0: every list of sizes is
+// replaced by its number.
+func (r Row) Size(i int) Row {
+	return r.mapNums(func(n Num) Num {
+		if len(n) > 1 {
+			return Num{n.In(i)}
+		}
+		return n
+	})
+}
+
+// WithCount returns the row with the count of its foundation row or chain
+// replaced; a row without one is returned as it is.
+func (r Row) WithCount(n Num) Row {
+	if !r.Begins() {
+		return r
+	}
+	items := append([]Item(nil), r.Items...)
+	switch it := items[0].(type) {
+	case Foundation:
+		it.Count = n
+		items[0] = it
+	case FoundationChain:
+		it.Count = n
+		items[0] = it
+	}
+	return Row{items}
+}
+
+// mapNums returns a copy of the row with f applied to every number.
+func (r Row) mapNums(f func(Num) Num) Row { return Row{mapItems(r.Items, f)} }
+
+func mapItems(items []Item, f func(Num) Num) []Item {
+	one := func(n Num) Num { return canonical(f(n)) }
+	parts := func(in []Part) []Part {
+		if in == nil {
+			return nil
+		}
+		out := make([]Part, len(in))
+		for i, p := range in {
+			out[i] = Part{one(p.N), p.Of}
+		}
+		return out
+	}
+	out := make([]Item, len(items))
+	for i, it := range items {
+		switch it := it.(type) {
+		case Foundation:
+			it.Count = f(it.Count)
+			out[i] = it
+		case FoundationChain:
+			it.Count, it.Counts = f(it.Count), parts(it.Counts)
+			out[i] = it
+		case TurningChain:
+			it.Counts = parts(it.Counts)
+			out[i] = it
+		case Work:
+			it.Make, it.N = parts(it.Make), one(it.N)
+			out[i] = it
+		case Each:
+			in := make([]Into, len(it.In))
+			for k := range it.In {
+				in[k] = Into{parts(it.In[k].Make), it.In[k].Space}
+			}
+			it.In, it.Last = in, f(it.Last)
+			out[i] = it
+		case Skip:
+			it.N = one(it.N)
+			out[i] = it
+		case Chains:
+			it.N = one(it.N)
+			out[i] = it
+		case Repeat:
+			it.Items, it.Times, it.Last = mapItems(it.Items, f), f(it.Times), f(it.Last)
+			out[i] = it
+		case Leave:
+			it.N = f(it.N)
+			out[i] = it
+		default:
+			out[i] = it
+		}
+	}
+	return out
+}

@@ -3,7 +3,6 @@ package row
 import (
 	"errors"
 	"slices"
-	"strconv"
 
 	"example.com/panelmath/gauge"
 )
@@ -30,6 +29,7 @@ type Worked struct {
 	Spaces int // chain spaces among them
 	Passes int // of its open repeat, or places of its `each … across`
 	Made   Tally
+	Space  int // chains of each chain space made, where all have the same; 0 otherwise
 }
 
 func (l *link) worked(n int) Worked {
@@ -39,6 +39,7 @@ func (l *link) worked(n int) Worked {
 		Spaces: l.spaces + t*l.spacesMore,
 		Passes: l.passes + t*l.step,
 		Made:   l.tally(n),
+		Space:  l.space,
 	}
 }
 
@@ -46,7 +47,7 @@ func (l *link) worked(n int) Worked {
 // what the row before made and from its other end. Sizes are counted from 0,
 // for rows with lists of sizes.
 //
-// It returns an error if a row is not valid (*gauge.FieldError), or does not
+// It returns an error if a row is not valid (*InvalidError), or does not
 // fit the places before it at any count (*FitError).
 func Solve(rows []Row, size int) (Solution, error) {
 	return solver{size: size}.solve(rows, nil, nil)
@@ -57,7 +58,7 @@ func Solve(rows []Row, size int) (Solution, error) {
 // first makes. The counts are those that work for every number of repeats, 0
 // among them.
 //
-// It returns an error if a row is not valid (*gauge.FieldError), or does not fit
+// It returns an error if a row is not valid (*InvalidError), or does not fit
 // or keep its count (*FitError). Its row is counted through opening, repeat and
 // closing, its pass says in which repeat.
 func SolveRepeat(opening, repeat, closing []Row, size int) (Solution, error) {
@@ -87,7 +88,7 @@ func (sv solver) solve(opening, repeat, closing []Row) (Solution, error) {
 	for _, rows := range [][]Row{opening, repeat, closing} {
 		for _, r := range rows {
 			if err := r.Validate(); err != nil {
-				return Solution{}, gauge.InField("rows["+strconv.Itoa(len(programs))+"]", err)
+				return Solution{}, &InvalidError{Row: len(programs), Err: err}
 			}
 			programs = append(programs, compile(r, sv.size))
 		}
@@ -148,9 +149,9 @@ func (sv solver) solve(opening, repeat, closing []Row) (Solution, error) {
 			return Solution{}, err
 		}
 		sol.closings = append(sol.closings, links)
-		both, ok := meet(rule, progression(end.n0, end.dn))
-		if i == 0 {
-			both, ok = progression(end.n0, end.dn), true
+		both, ok := progression(end.n0, end.dn), true
+		if i > 0 {
+			both, ok = meet(rule, both)
 		}
 		if !ok {
 			return Solution{}, named(&FitError{Err: gauge.ErrNoCount}, len(all)-1, 0)

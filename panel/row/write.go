@@ -3,6 +3,8 @@ package row
 import (
 	"strconv"
 	"strings"
+
+	"example.com/panelmath/grade"
 )
 
 // Text returns the row in the given terms, as Parse reads it back.
@@ -36,26 +38,13 @@ func (r *Row) UnmarshalText(b []byte) error {
 	return nil
 }
 
-// String returns "7", or one number for each size: "7 (8, 9)". A long list is
-// broken into groups of four: "7 (8, 9, 10) [11, 12, 13, 14]".
+// String returns "7", or one number for each size in the house style of
+// grade.Text: "7 (8, 9)". An empty number is 1.
 func (n Num) String() string {
 	if len(n) == 0 {
 		return "1"
 	}
-	var b strings.Builder
-	b.WriteString(strconv.Itoa(n[0]))
-	for i := 1; i < len(n); i++ {
-		if i == 1 {
-			b.WriteString(" (")
-		} else {
-			b.WriteString(", ")
-		}
-		b.WriteString(strconv.Itoa(n[i]))
-	}
-	if len(n) > 1 {
-		b.WriteByte(')')
-	}
-	return b.String()
+	return grade.Numbers(grade.Run[int](n))
 }
 
 // plural reports whether a noun after n takes the plural.
