@@ -35,9 +35,9 @@ type Opening struct {
 // sides.
 func (s Seam) Like() bool { return s.Sides[0].Count == s.Sides[1].Count }
 
-// Pairs returns how many pairs are joined: the larger of the two sides, since
-// every stitch or row end is caught.
-func (s Seam) Pairs() int { return max(s.Sides[0].Count, s.Sides[1].Count) }
+// Pairs returns how many pairs are joined: the smaller of the two sides. What
+// the other has more is eased in evenly.
+func (s Seam) Pairs() int { return min(s.Sides[0].Count, s.Sides[1].Count) }
 
 // Length returns the finished length of the seam: that of its shorter side, to
 // which the other is eased in.

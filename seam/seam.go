@@ -6,6 +6,7 @@ import (
 	"strconv"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/seam/internal/say"
 )
 
 // ErrNoPair: the openings leave nothing to join.
@@ -54,10 +55,10 @@ func (s Seam) Validate() error {
 		return gauge.InField("Gauge", err)
 	}
 	if s.Opening.Sign() < 0 {
-		return &gauge.FieldError{Field: "Opening", Got: say(s.Opening), Want: "not less than nothing"}
+		return &gauge.FieldError{Field: "Opening", Got: say.Length(s.Opening), Want: "not less than nothing"}
 	}
 	if s.Slit.Sign() < 0 {
-		return &gauge.FieldError{Field: "Slit", Got: say(s.Slit), Want: "not less than nothing"}
+		return &gauge.FieldError{Field: "Slit", Got: say.Length(s.Slit), Want: "not less than nothing"}
 	}
 	return nil
 }
@@ -91,8 +92,8 @@ func (s Seam) Join() (Join, error) {
 		if err != nil {
 			return err
 		}
-		return &gauge.FieldError{Field: field, Got: say(got), Err: ErrNoPair,
-			Want: atMost(room) + ", which leaves one pair of the " + say(whole) + " edge to join"}
+		return &gauge.FieldError{Field: field, Got: say.Length(got), Err: ErrNoPair,
+			Want: say.AtMost(room) + ", which leaves one pair of the " + say.Length(whole) + " edge to join"}
 	}
 	one := gauge.Int(1)
 	if s.Opening.Cmp(whole) >= 0 {
@@ -156,10 +157,10 @@ func (j Join) Explain() string {
 	case j.Asked.ToTop:
 		end = "the top"
 	}
-	s += fmt.Sprintf("%s %s from %s to %s less %s at %s over %s are %s", halves(j.Asked.half()), word, begin, end,
-		say(j.Asked.Opening), perSpan(j.Asked.Gauge), j.Asked.Gauge.Span, about(j.Exact))
+	s += fmt.Sprintf("%s %s from %s to %s less %s at %s over %s are %s", say.Halves(j.Asked.half()), word, begin, end,
+		say.Length(j.Asked.Opening), say.PerSpan(j.Asked.Gauge), j.Asked.Gauge.Span, say.About(j.Exact))
 	if j.Start > 0 {
-		s += fmt.Sprintf(", rounded down to %d; the slit of %s takes %d, which leaves %d %s", j.Pairs+j.Start, say(j.Asked.Slit), j.Start, j.Pairs, pairs(j.Pairs))
+		s += fmt.Sprintf(", rounded down to %d; the slit of %s takes %d, which leaves %d %s", j.Pairs+j.Start, say.Length(j.Asked.Slit), j.Start, j.Pairs, pairs(j.Pairs))
 	} else {
 		s += fmt.Sprintf(", rounded down to %d %s", j.Pairs, pairs(j.Pairs))
 	}
@@ -171,5 +172,12 @@ func (j Join) Explain() string {
 		stay = "stays"
 		word = map[bool]string{false: "st", true: "row end"}[j.Asked.RowEnds]
 	}
-	return s + fmt.Sprintf("; %s %s %s open to %s, %s", halves(j.Open), word, stay, end, say(j.Opening))
+	return s + fmt.Sprintf("; %s %s %s open to %s, %s", say.Halves(j.Open), word, stay, end, say.Length(j.Opening))
+}
+
+func pairs(n int) string {
+	if n == 1 {
+		return "pair"
+	}
+	return "pairs"
 }

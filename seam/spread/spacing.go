@@ -1,4 +1,4 @@
-package seam
+package spread
 
 import (
 	"fmt"

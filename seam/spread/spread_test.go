@@ -1,4 +1,4 @@
-package seam_test
+package spread_test
 
 import (
 	"fmt"
@@ -7,9 +7,14 @@ import (
 	"testing"
 
 	"example.com/panelmath/gauge"
-	"example.com/panelmath/seam"
+	"example.com/panelmath/seam/spread"
+	"github.com/shopspring/decimal"
 	"github.com/stretchr/testify/require"
 )
+
+func over(n, span string) gauge.Over {
+	return gauge.Over{Count: decimal.RequireFromString(n), Span: gauge.MustLength(span)}
+}
 
 func share(t testing.TB, n, d int) gauge.Ratio {
 	r, err := gauge.Share(n, d)
@@ -39,13 +44,13 @@ func TestRatePublished(t *testing.T) {
 			map[string]string{"1/50": "7 of 9"}},
 	} {
 		t.Run(c.source, func(t *testing.T) {
-			r, err := seam.Rate(c.rows, c.st)
+			r, err := spread.Rate(c.rows, c.st)
 			require.NoError(t, err)
 			require.Equal(t, c.rate, r.String())
 			for tol, want := range c.groups {
 				tolerance, err := gauge.ParseRatio(tol)
 				require.NoError(t, err)
-				g, err := seam.ShortestGroup(r, tolerance)
+				g, err := spread.ShortestGroup(r, tolerance)
 				require.NoError(t, err)
 				require.Equal(t, want, g.String(), "within %s", tol)
 			}
@@ -56,21 +61,21 @@ func TestRatePublished(t *testing.T) {
 // A plain group along an edge, as published: 3 of 4 over 104 rows gives 78
 // where 10 of 13 gives 80 (PC-17b); over 216 rows 162 and not 142 (E14).
 func TestGroupOff(t *testing.T) {
-	off, err := seam.Group{Take: 3, Of: 4}.Off(104, share(t, 10, 13))
+	off, err := spread.Group{Take: 3, Of: 4}.Off(104, share(t, 10, 13))
 	require.NoError(t, err)
 	require.Equal(t, "-2", off.String())
-	off, err = seam.Group{Take: 3, Of: 4}.Off(216, share(t, 142, 216))
+	off, err = spread.Group{Take: 3, Of: 4}.Off(216, share(t, 142, 216))
 	require.NoError(t, err)
 	require.Equal(t, "20", off.String())
-	off, err = seam.Group{Take: 3, Of: 4}.Off(6, share(t, 3, 4)) // 3 from 4, then 2 from 2
+	off, err = spread.Group{Take: 3, Of: 4}.Off(6, share(t, 3, 4)) // 3 from 4, then 2 from 2
 	require.NoError(t, err)
 	require.Equal(t, "1/2", off.String())
-	off, err = seam.Group{Take: 3, Of: 2}.Off(5, share(t, 3, 2)) // 6 from 4, 1 from 1
+	off, err = spread.Group{Take: 3, Of: 2}.Off(5, share(t, 3, 2)) // 6 from 4, 1 from 1
 	require.NoError(t, err)
 	require.Equal(t, "-1/2", off.String())
 }
 
-func words(gs []seam.Group) string {
+func words(gs []spread.Group) string {
 	var s []string
 	for _, g := range gs {
 		s = append(s, g.String())
@@ -81,18 +86,18 @@ func words(gs []seam.Group) string {
 func TestMatchPublished(t *testing.T) {
 	for _, c := range []struct {
 		source, even, simple string
-		m                    seam.Match
+		m                    spread.Match
 	}{
 		{"PC-17a: forum.knittinghelp.com, how to knit up: 71 from 88",
 			"5 of 6, once; 4 of 5, 4 times; 5 of 6, once; 4 of 5, 5 times; 5 of 6, once; 4 of 5, 5 times",
-			"4 of 5, 17 times; 3 of 3, once", seam.Match{From: 88, Take: 71}},
-		{"PC-17b: 10 from 13 is (3 of 4) + (3 of 4) + (4 of 5)", "4 of 5, once; 3 of 4, twice", "3 of 4, 3 times; 1 of 1, once", seam.Match{From: 13, Take: 10}},
-		{"PC-17b: 20 from 26", "4 of 5, once; 3 of 4, twice; 4 of 5, once; 3 of 4, twice", "3 of 4, 6 times; 2 of 2, once", seam.Match{From: 26, Take: 20}},
-		{"E15: 3 of 4", "3 of 4, 7 times", "3 of 4, 7 times", seam.Match{From: 28, Take: 21}},
-		{"E16: 80 from 120 is 2 of 3", "2 of 3, 40 times", "2 of 3, 40 times", seam.Match{From: 120, Take: 80}},
-		{"E19: one to two rows", "1 of 2, 30 times", "1 of 2, 30 times", seam.Match{From: 60, Take: 30}},
-		{"few", "1 of 4, once; 1 of 3, once; 1 of 4, once; 1 of 3, once", "1 of 3, 4 times; 0 of 2, once", seam.Match{From: 14, Take: 4}},
-		{"one to one", "9 of 9, once", "9 of 9, once", seam.Match{From: 9, Take: 9}},
+			"4 of 5, 17 times; 3 of 3, once", spread.Match{From: 88, Take: 71}},
+		{"PC-17b: 10 from 13 is (3 of 4) + (3 of 4) + (4 of 5)", "4 of 5, once; 3 of 4, twice", "3 of 4, 3 times; 1 of 1, once", spread.Match{From: 13, Take: 10}},
+		{"PC-17b: 20 from 26", "4 of 5, once; 3 of 4, twice; 4 of 5, once; 3 of 4, twice", "3 of 4, 6 times; 2 of 2, once", spread.Match{From: 26, Take: 20}},
+		{"E15: 3 of 4", "3 of 4, 7 times", "3 of 4, 7 times", spread.Match{From: 28, Take: 21}},
+		{"E16: 80 from 120 is 2 of 3", "2 of 3, 40 times", "2 of 3, 40 times", spread.Match{From: 120, Take: 80}},
+		{"E19: one to two rows", "1 of 2, 30 times", "1 of 2, 30 times", spread.Match{From: 60, Take: 30}},
+		{"few", "1 of 4, once; 1 of 3, once; 1 of 4, once; 1 of 3, once", "1 of 3, 4 times; 0 of 2, once", spread.Match{From: 14, Take: 4}},
+		{"one to one", "9 of 9, once", "9 of 9, once", spread.Match{From: 9, Take: 9}},
 	} {
 		t.Run(c.source, func(t *testing.T) {
 			even, err := c.m.Groups()
@@ -101,7 +106,7 @@ func TestMatchPublished(t *testing.T) {
 			simple, err := c.m.Simple()
 			require.NoError(t, err)
 			require.Equal(t, c.simple, words(simple))
-			for _, gs := range [][]seam.Group{even, simple} {
+			for _, gs := range [][]spread.Group{even, simple} {
 				take, of := 0, 0
 				for _, g := range gs {
 					take, of = take+g.Take*g.Times, of+g.Of*g.Times
@@ -138,7 +143,7 @@ func TestMatchEverySmallPlan(t *testing.T) {
 	for from := 1; from <= 48; from++ {
 		for take := 1; take <= 3*from; take++ {
 			for _, mirrored := range []bool{false, true} {
-				m := seam.Match{From: from, Take: take, Mirrored: mirrored}
+				m := spread.Match{From: from, Take: take, Mirrored: mirrored}
 				places, err := m.Places()
 				require.NoError(t, err)
 				sum, low, high := 0, places[0], places[0]
@@ -180,7 +185,7 @@ func TestMatchEverySmallPlan(t *testing.T) {
 			}
 		}
 		for take := 1; take < from; take++ {
-			require.Equal(t, possible[take], seam.Match{From: from, Take: take}.CanMirror(), "%d of %d", take, from)
+			require.Equal(t, possible[take], spread.Match{From: from, Take: take}.CanMirror(), "%d of %d", take, from)
 		}
 	}
 }
@@ -205,7 +210,7 @@ func TestShortestGroupBruteForce(t *testing.T) {
 					shortest++
 				}
 				tolerance, _ := gauge.ParseRatio(tol.RatString())
-				g, err := seam.ShortestGroup(share(t, n, d), tolerance)
+				g, err := spread.ShortestGroup(share(t, n, d), tolerance)
 				require.NoError(t, err)
 				require.Equal(t, shortest, int64(g.Of), "%d/%d within %s", n, d, tol)
 			}
@@ -216,31 +221,31 @@ func TestShortestGroupBruteForce(t *testing.T) {
 func TestMatchErrors(t *testing.T) {
 	var f *gauge.FieldError
 	for name, err := range map[string]error{
-		"From: got 0":                       func() error { _, err := seam.Match{Take: 1}.Places(); return err }(),
-		"Take: got 0":                       func() error { _, err := seam.Match{From: 1}.Explain(); return err }(),
-		"From: got 100001":                  seam.Match{From: 100_001, Take: 1}.Validate(),
-		"Take: got 100001":                  seam.Match{From: 1, Take: 100_001}.Validate(),
-		"Take: got 5, want at most From, 4": func() error { _, err := seam.Match{From: 4, Take: 5}.Groups(); return err }(),
-		"Take: got 6, want at most From, 4": func() error { _, err := seam.Match{From: 4, Take: 6}.Simple(); return err }(),
-		"Take: got -1":                      func() error { _, err := seam.Match{From: 4, Take: -1}.Simple(); return err }(),
-		"From: got -1":                      func() error { _, err := seam.Match{From: -1, Take: 1}.Groups(); return err }(),
-		"rate: got 0":                       func() error { _, err := seam.ShortestGroup(gauge.Int(0), gauge.Int(0)); return err }(),
-		"rate: got 1001":                    func() error { _, err := seam.ShortestGroup(gauge.Int(1001), gauge.Int(0)); return err }(),
-		"tolerance: got 1,":                 func() error { _, err := seam.ShortestGroup(gauge.Int(1), gauge.Int(1)); return err }(),
-		"from.Count: got 0":                 func() error { _, err := seam.Rate(gauge.Over{}, over("1", "1 in")); return err }(),
-		"to.Count: got 0":                   func() error { _, err := seam.Rate(over("1", "1 in"), gauge.Over{}); return err }(),
-		"edge: got 0":                       func() error { _, err := seam.Group{Take: 1, Of: 1}.Off(0, gauge.Int(1)); return err }(),
-		"Group: got 0 of 0":                 func() error { _, err := seam.Group{}.Off(1, gauge.Int(1)); return err }(),
+		"From: got 0":                       func() error { _, err := spread.Match{Take: 1}.Places(); return err }(),
+		"Take: got 0":                       func() error { _, err := spread.Match{From: 1}.Explain(); return err }(),
+		"From: got 100001":                  spread.Match{From: 100_001, Take: 1}.Validate(),
+		"Take: got 100001":                  spread.Match{From: 1, Take: 100_001}.Validate(),
+		"Take: got 5, want at most From, 4": func() error { _, err := spread.Match{From: 4, Take: 5}.Groups(); return err }(),
+		"Take: got 6, want at most From, 4": func() error { _, err := spread.Match{From: 4, Take: 6}.Simple(); return err }(),
+		"Take: got -1":                      func() error { _, err := spread.Match{From: 4, Take: -1}.Simple(); return err }(),
+		"From: got -1":                      func() error { _, err := spread.Match{From: -1, Take: 1}.Groups(); return err }(),
+		"rate: got 0":                       func() error { _, err := spread.ShortestGroup(gauge.Int(0), gauge.Int(0)); return err }(),
+		"rate: got 1001":                    func() error { _, err := spread.ShortestGroup(gauge.Int(1001), gauge.Int(0)); return err }(),
+		"tolerance: got 1,":                 func() error { _, err := spread.ShortestGroup(gauge.Int(1), gauge.Int(1)); return err }(),
+		"from.Count: got 0":                 func() error { _, err := spread.Rate(gauge.Over{}, over("1", "1 in")); return err }(),
+		"to.Count: got 0":                   func() error { _, err := spread.Rate(over("1", "1 in"), gauge.Over{}); return err }(),
+		"edge: got 0":                       func() error { _, err := spread.Group{Take: 1, Of: 1}.Off(0, gauge.Int(1)); return err }(),
+		"Group: got 0 of 0":                 func() error { _, err := spread.Group{}.Off(1, gauge.Int(1)); return err }(),
 	} {
 		require.ErrorContains(t, err, name)
 		require.ErrorAs(t, err, &f, name)
 	}
-	_, err := seam.ShortestGroup(share(t, 1, 1001), gauge.Int(0))
-	require.ErrorIs(t, err, seam.ErrNoGroup)
+	_, err := spread.ShortestGroup(share(t, 1, 1001), gauge.Int(0))
+	require.ErrorIs(t, err, spread.ErrNoGroup)
 }
 
 func TestMatchExplain(t *testing.T) {
-	for want, m := range map[string]seam.Match{
+	for want, m := range map[string]spread.Match{
 		"9 from 9: one to one":                                                                 {From: 9, Take: 9},
 		"18 from 9: 2 into each":                                                               {From: 9, Take: 18},
 		"22 from 9: 2 into each, but 3 into numbers 3, 5, 7, 9":                                {From: 9, Take: 22},
@@ -253,7 +258,7 @@ func TestMatchExplain(t *testing.T) {
 		require.NoError(t, err)
 		require.Equal(t, want, s)
 	}
-	for _, m := range []seam.Match{{From: 99_999, Take: 149_000 / 2}, {From: 50_000, Take: 70_001}} {
+	for _, m := range []spread.Match{{From: 99_999, Take: 149_000 / 2}, {From: 50_000, Take: 70_001}} {
 		s, err := m.Explain()
 		require.NoError(t, err)
 		require.Less(t, len(s), 1000)
@@ -265,14 +270,14 @@ func TestMatchExplain(t *testing.T) {
 func TestSpacingPublished(t *testing.T) {
 	for _, c := range []struct {
 		source string
-		s      seam.Spacing
+		s      spread.Spacing
 		places []int
 	}{
-		{"E01: Woolpack Yarn, flat", seam.Spacing{Stitches: 51, Changes: 4}, []int{6, 19, 32, 45}},
-		{"E01: Woolpack Yarn, in the round", seam.Spacing{Stitches: 51, Changes: 4, Way: seam.InRound}, []int{13, 26, 39, 51}},
-		{"E03: Dummies, 5 sections of 8", seam.Spacing{Stitches: 40, Changes: 4, Way: seam.Sections}, []int{8, 16, 24, 32}},
-		{"E11: Crochet Kim, 8 sections of 25", seam.Spacing{Stitches: 200, Changes: 8, Way: seam.InRound}, []int{25, 50, 75, 100, 125, 150, 175, 200}},
-		{"E11: Crochet Kim, 204: 26 and 25 by turns", seam.Spacing{Stitches: 204, Changes: 8, Way: seam.InRound}, []int{26, 51, 77, 102, 128, 153, 179, 204}},
+		{"E01: Woolpack Yarn, flat", spread.Spacing{Stitches: 51, Changes: 4}, []int{6, 19, 32, 45}},
+		{"E01: Woolpack Yarn, in the round", spread.Spacing{Stitches: 51, Changes: 4, Way: spread.InRound}, []int{13, 26, 39, 51}},
+		{"E03: Dummies, 5 sections of 8", spread.Spacing{Stitches: 40, Changes: 4, Way: spread.Sections}, []int{8, 16, 24, 32}},
+		{"E11: Crochet Kim, 8 sections of 25", spread.Spacing{Stitches: 200, Changes: 8, Way: spread.InRound}, []int{25, 50, 75, 100, 125, 150, 175, 200}},
+		{"E11: Crochet Kim, 204: 26 and 25 by turns", spread.Spacing{Stitches: 204, Changes: 8, Way: spread.InRound}, []int{26, 51, 77, 102, 128, 153, 179, 204}},
 	} {
 		t.Run(c.source, func(t *testing.T) {
 			got, err := c.s.Places()
@@ -281,22 +286,22 @@ func TestSpacingPublished(t *testing.T) {
 		})
 	}
 	t.Run("E02: Woolpack Yarn, 112 sts, 16 increases: every 7", func(t *testing.T) {
-		cuts, err := seam.Spacing{Stitches: 112, Changes: 16}.Intervals()
+		cuts, err := spread.Spacing{Stitches: 112, Changes: 16}.Intervals()
 		require.NoError(t, err)
 		require.Equal(t, []int{3, 7, 7, 7, 7, 7, 7, 7, 8, 7, 7, 7, 7, 7, 7, 7, 3}, cuts, "3½ at either end, in whole stitches")
 	})
 	t.Run("E05: Paper Moon Knits, 190 to 249: every 3rd 46 times, every 4th 13 times", func(t *testing.T) {
-		s := seam.Spacing{Stitches: 190, Changes: 59, Way: seam.InRound}
+		s := spread.Spacing{Stitches: 190, Changes: 59, Way: spread.InRound}
 		require.Equal(t, 249, s.After())
 		require.Equal(t, map[int]int{3: 46, 4: 13, 0: 1}, tally(t, s))
 	})
 	t.Run("E08: Spincraft, 131 to 92, as corrected: 14 units of 4 and 25 of 3", func(t *testing.T) {
-		s := seam.Spacing{Stitches: 131, Changes: 39, Decrease: true, Way: seam.InRound}
+		s := spread.Spacing{Stitches: 131, Changes: 39, Decrease: true, Way: spread.InRound}
 		require.Equal(t, 92, s.After())
 		require.Equal(t, map[int]int{4: 14, 3: 25, 0: 1}, tally(t, s))
 	})
 	t.Run("E09: amandakeep, 2012, 74 to 44: 30 decreases, 14 plain stitches beside them", func(t *testing.T) {
-		s := seam.Spacing{Stitches: 74, Changes: 30, Decrease: true}
+		s := spread.Spacing{Stitches: 74, Changes: 30, Decrease: true}
 		require.Equal(t, 44, s.After())
 		cuts, err := s.Intervals()
 		require.NoError(t, err)
@@ -308,7 +313,7 @@ func TestSpacingPublished(t *testing.T) {
 	})
 }
 
-func tally(t *testing.T, s seam.Spacing) map[int]int {
+func tally(t *testing.T, s spread.Spacing) map[int]int {
 	cuts, err := s.Intervals()
 	require.NoError(t, err)
 	m := map[int]int{}
@@ -321,9 +326,9 @@ func tally(t *testing.T, s seam.Spacing) map[int]int {
 func TestSpacingEverySmallPlan(t *testing.T) {
 	for n := 1; n <= 60; n++ {
 		for k := 1; k <= n; k++ {
-			for _, way := range []seam.Way{seam.HalfEnds, seam.Sections, seam.InRound} {
+			for _, way := range []spread.Way{spread.HalfEnds, spread.Sections, spread.InRound} {
 				for _, dec := range []bool{false, true} {
-					s := seam.Spacing{Stitches: n, Changes: k, Decrease: dec, Way: way}
+					s := spread.Spacing{Stitches: n, Changes: k, Decrease: dec, Way: way}
 					cuts, err := s.Intervals()
 					if err != nil {
 						require.ErrorContains(t, err, "Changes: got ")
@@ -332,7 +337,7 @@ func TestSpacingEverySmallPlan(t *testing.T) {
 					sum, low, high := 0, n, 0
 					for i, c := range cuts {
 						sum += c
-						if i > 0 && i < k || way == seam.Sections && !dec {
+						if i > 0 && i < k || way == spread.Sections && !dec {
 							low, high = min(low, c), max(high, c)
 						}
 						if dec && i < k {
@@ -342,7 +347,7 @@ func TestSpacingEverySmallPlan(t *testing.T) {
 					require.Equal(t, n, sum, "%+v", s)
 					require.Len(t, cuts, k+1)
 					require.True(t, k == 1 || high-low <= 1, "%+v: %v", s, cuts)
-					if way == seam.InRound {
+					if way == spread.InRound {
 						require.Zero(t, cuts[k])
 						continue
 					}
@@ -350,7 +355,7 @@ func TestSpacingEverySmallPlan(t *testing.T) {
 					if dec {
 						ends = cuts[k] - (cuts[0] - 2)
 					}
-					if way == seam.HalfEnds || dec {
+					if way == spread.HalfEnds || dec {
 						require.LessOrEqual(t, max(ends, -ends), 1, "%+v: %v", s, cuts)
 					}
 				}
@@ -360,14 +365,14 @@ func TestSpacingEverySmallPlan(t *testing.T) {
 }
 
 func TestSpacingErrors(t *testing.T) {
-	for want, s := range map[string]seam.Spacing{
+	for want, s := range map[string]spread.Spacing{
 		"Stitches: got 0":      {Changes: 1},
 		"Stitches: got 100001": {Stitches: 100_001, Changes: 1},
 		"Changes: got 0":       {Stitches: 10},
 		"Changes: got 11, want one to a stitch, at most 10":              {Stitches: 10, Changes: 11},
-		"Changes: got 10, want one section more than changes, at most 9": {Stitches: 10, Changes: 10, Way: seam.Sections},
+		"Changes: got 10, want one section more than changes, at most 9": {Stitches: 10, Changes: 10, Way: spread.Sections},
 		"Changes: got 6, want two stitches to each, at most 5":           {Stitches: 10, Changes: 6, Decrease: true},
-		"Changes: got 5, want two stitches to each section, at most 4":   {Stitches: 10, Changes: 5, Decrease: true, Way: seam.Sections},
+		"Changes: got 5, want two stitches to each section, at most 4":   {Stitches: 10, Changes: 5, Decrease: true, Way: spread.Sections},
 		"Way: got Way(3), want HalfEnds, Sections or InRound":            {Stitches: 10, Changes: 1, Way: 3},
 	} {
 		_, err := s.Places()
@@ -379,17 +384,17 @@ func TestSpacingErrors(t *testing.T) {
 }
 
 func TestSpacingExplain(t *testing.T) {
-	for want, s := range map[string]seam.Spacing{
+	for want, s := range map[string]spread.Spacing{
 		"increase 4 in 51 sts: (6, inc), (13, inc) 3 times, 6; 55 sts":                    {Stitches: 51, Changes: 4},
 		"decrease 4 in 20 sts: (1, 2 tog), (3, 2 tog), (4, 2 tog), (3, 2 tog), 1; 16 sts": {Stitches: 20, Changes: 4, Decrease: true},
 		"decrease 5 in 10 sts: (2 tog) 5 times; 5 sts":                                    {Stitches: 10, Changes: 5, Decrease: true},
-		"increase 2 in 12 sts: (4, inc) twice, 4; 14 sts":                                 {Stitches: 12, Changes: 2, Way: seam.Sections},
+		"increase 2 in 12 sts: (4, inc) twice, 4; 14 sts":                                 {Stitches: 12, Changes: 2, Way: spread.Sections},
 	} {
 		got, err := s.Explain()
 		require.NoError(t, err)
 		require.Equal(t, want, got)
 	}
-	got, err := seam.Spacing{Stitches: 100_000, Changes: 37_777}.Explain()
+	got, err := spread.Spacing{Stitches: 100_000, Changes: 37_777}.Explain()
 	require.NoError(t, err)
 	require.Less(t, len(got), 1500)
 	require.Contains(t, got, "and so on")
@@ -397,16 +402,16 @@ func TestSpacingExplain(t *testing.T) {
 
 func ExampleRate() {
 	// Row ends of a panel at 26 rows over 4 in, a border at 20 stitches over 4 in.
-	r, _ := seam.Rate(over("26", "4 in"), over("20", "4 in"))
+	r, _ := spread.Rate(over("26", "4 in"), over("20", "4 in"))
 	fmt.Println(r, "of a stitch to a row end")
 	// Output: 10/13 of a stitch to a row end
 }
 
 func ExampleShortestGroup() {
-	r, _ := seam.Rate(over("26", "4 in"), over("20", "4 in"))
+	r, _ := spread.Rate(over("26", "4 in"), over("20", "4 in"))
 	for _, percent := range []int{0, 1, 3} {
 		tolerance, _ := gauge.Share(percent, 100)
-		g, _ := seam.ShortestGroup(r, tolerance)
+		g, _ := spread.ShortestGroup(r, tolerance)
 		off, _ := g.Off(104, r)
 		fmt.Printf("within %d %%: %v; over 104 rows it is off by %v\n", percent, g, off)
 	}
@@ -418,19 +423,19 @@ func ExampleShortestGroup() {
 
 func ExampleGroup_Off() {
 	tenOf13, _ := gauge.Share(10, 13)
-	off, _ := seam.Group{Take: 3, Of: 4}.Off(104, tenOf13)
+	off, _ := spread.Group{Take: 3, Of: 4}.Off(104, tenOf13)
 	fmt.Println(off)
 	// Output: -2
 }
 
 func ExampleGroup_String() {
-	fmt.Println(seam.Group{Take: 4, Of: 5, Times: 17})
+	fmt.Println(spread.Group{Take: 4, Of: 5, Times: 17})
 	// Output: 4 of 5, 17 times
 }
 
 func ExampleMatch() {
 	for _, mirrored := range []bool{false, true} {
-		m := seam.Match{From: 26, Take: 20, Mirrored: mirrored}
+		m := spread.Match{From: 26, Take: 20, Mirrored: mirrored}
 		s, _ := m.Explain()
 		fmt.Println(s)
 	}
@@ -440,43 +445,43 @@ func ExampleMatch() {
 }
 
 func ExampleMatch_Explain() {
-	s, _ := seam.Match{From: 9, Take: 22}.Explain()
+	s, _ := spread.Match{From: 9, Take: 22}.Explain()
 	fmt.Println(s)
 	// Output: 22 from 9: 2 into each, but 3 into numbers 3, 5, 7, 9
 }
 
 func ExampleMatch_Places() {
-	p, _ := seam.Match{From: 13, Take: 10}.Places()
+	p, _ := spread.Match{From: 13, Take: 10}.Places()
 	fmt.Println(p)
 	// Output: [1 1 1 1 0 1 1 1 0 1 1 1 0]
 }
 
 func ExampleMatch_Groups() {
-	g, _ := seam.Match{From: 13, Take: 10}.Groups()
+	g, _ := spread.Match{From: 13, Take: 10}.Groups()
 	fmt.Println(g)
 	// Output: [4 of 5, once 3 of 4, 2 times]
 }
 
 func ExampleMatch_Simple() {
-	g, _ := seam.Match{From: 88, Take: 71}.Simple()
+	g, _ := spread.Match{From: 88, Take: 71}.Simple()
 	fmt.Println(g)
 	// Output: [4 of 5, 17 times 3 of 3, once]
 }
 
 func ExampleMatch_CanMirror() {
-	fmt.Println(seam.Match{From: 88, Take: 71}.CanMirror(), seam.Match{From: 87, Take: 71}.CanMirror())
+	fmt.Println(spread.Match{From: 88, Take: 71}.CanMirror(), spread.Match{From: 87, Take: 71}.CanMirror())
 	// Output: false true
 }
 
 func ExampleMatch_Validate() {
-	fmt.Println(seam.Match{From: 88}.Validate())
+	fmt.Println(spread.Match{From: 88}.Validate())
 	// Output: Take: got 0, want 1 to 100000
 }
 
 // The two published ways give different places for the same request.
 func ExampleSpacing() {
-	for _, way := range []seam.Way{seam.HalfEnds, seam.Sections, seam.InRound} {
-		at, _ := seam.Spacing{Stitches: 51, Changes: 4, Way: way}.Places()
+	for _, way := range []spread.Way{spread.HalfEnds, spread.Sections, spread.InRound} {
+		at, _ := spread.Spacing{Stitches: 51, Changes: 4, Way: way}.Places()
 		fmt.Println(way, at)
 	}
 	// Output:
@@ -486,25 +491,25 @@ func ExampleSpacing() {
 }
 
 func ExampleSpacing_After() {
-	fmt.Println(seam.Spacing{Stitches: 131, Changes: 39, Decrease: true}.After())
+	fmt.Println(spread.Spacing{Stitches: 131, Changes: 39, Decrease: true}.After())
 	// Output: 92
 }
 
 func ExampleSpacing_Intervals() {
-	cuts, _ := seam.Spacing{Stitches: 51, Changes: 4}.Intervals()
+	cuts, _ := spread.Spacing{Stitches: 51, Changes: 4}.Intervals()
 	fmt.Println(cuts)
 	// Output: [6 13 13 13 6]
 }
 
 func ExampleSpacing_Places() {
-	at, _ := seam.Spacing{Stitches: 40, Changes: 4, Way: seam.Sections}.Places()
+	at, _ := spread.Spacing{Stitches: 40, Changes: 4, Way: spread.Sections}.Places()
 	fmt.Println(at)
 	// Output: [8 16 24 32]
 }
 
 func ExampleSpacing_Explain() {
-	for _, way := range []seam.Way{seam.HalfEnds, seam.Sections, seam.InRound} {
-		s, _ := seam.Spacing{Stitches: 51, Changes: 12, Decrease: true, Way: way}.Explain()
+	for _, way := range []spread.Way{spread.HalfEnds, spread.Sections, spread.InRound} {
+		s, _ := spread.Spacing{Stitches: 51, Changes: 12, Decrease: true, Way: way}.Explain()
 		fmt.Println(s)
 	}
 	// Output:
@@ -514,11 +519,11 @@ func ExampleSpacing_Explain() {
 }
 
 func ExampleSpacing_Validate() {
-	fmt.Println(seam.Spacing{Stitches: 10, Changes: 6, Decrease: true}.Validate())
+	fmt.Println(spread.Spacing{Stitches: 10, Changes: 6, Decrease: true}.Validate())
 	// Output: Changes: got 6, want two stitches to each, at most 5
 }
 
 func ExampleWay_String() {
-	fmt.Println(seam.Sections)
+	fmt.Println(spread.Sections)
 	// Output: one section more
 }

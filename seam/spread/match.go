@@ -1,4 +1,4 @@
-package seam
+package spread
 
 import (
 	"errors"
@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/seam/internal/say"
 )
 
 // ErrNoGroup: no repeating group that a maker can count lies within the
@@ -63,10 +64,10 @@ func Rate(from, to gauge.Over) (gauge.Ratio, error) {
 // the group would be longer than MaxGroup.
 func ShortestGroup(rate, tolerance gauge.Ratio) (Group, error) {
 	if rate.Sign() <= 0 || rate.Cmp(gauge.Int(MaxGroup)) > 0 {
-		return Group{}, &gauge.FieldError{Field: "rate", Got: plain(rate, 3), Want: "more than 0, at most 1000"}
+		return Group{}, &gauge.FieldError{Field: "rate", Got: say.Plain(rate, 3), Want: "more than 0, at most 1000"}
 	}
 	if tolerance.Sign() < 0 || tolerance.Cmp(gauge.Int(1)) >= 0 {
-		return Group{}, &gauge.FieldError{Field: "tolerance", Got: plain(tolerance, 3), Want: "0 to less than 1"}
+		return Group{}, &gauge.FieldError{Field: "tolerance", Got: say.Plain(tolerance, 3), Want: "0 to less than 1"}
 	}
 	for of := 1; of <= MaxGroup; of++ {
 		want := rate.Mul(gauge.Int(of))
@@ -82,7 +83,7 @@ func ShortestGroup(rate, tolerance gauge.Ratio) (Group, error) {
 			return Group{Take: c.Value, Of: of}, nil
 		}
 	}
-	return Group{}, fmt.Errorf("shortest group for %s within %s: %w of at most %d", plain(rate, 6), plain(tolerance, 6), ErrNoGroup, MaxGroup)
+	return Group{}, fmt.Errorf("shortest group for %s within %s: %w of at most %d", say.Plain(rate, 6), say.Plain(tolerance, 6), ErrNoGroup, MaxGroup)
 }
 
 // Off returns by how many stitches a group worked along an edge of that many
