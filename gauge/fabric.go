@@ -75,8 +75,8 @@ func grow(from, to Gauge) Growth {
 
 // to returns how long a stitch of p is, measured in stitches of o. Both valid.
 func (o Over) to(p Over) Ratio {
-	a, _ := p.Span.Measurement().mm.Quo(p.count())
-	b, _ := o.Span.Measurement().mm.Quo(o.count())
+	a, _ := o.perMM()
+	b, _ := p.perMM()
 	q, _ := a.Quo(b)
 	return Ratio{q}
 }
