@@ -158,12 +158,13 @@ type Parts struct {
 
 // Parts returns the new numbers for a row of the given parts. Their sum is
 // rounded by r, and every seam between two parts then moves to the nearest
-// stitch, a tie to the right, so that the parts add up and none is a stitch or
-// more off its share. Parts that read the same from either end still do.
+// stitch, so that the parts add up and each is at most a stitch off its share.
+// A tie goes to the right; but parts that read the same from either end still
+// do, and there a tie goes outward.
 //
 // It returns the errors of Counts, a *FieldError if there is no part or the sum
-// exceeds MaxCount, or ErrNoCount if the parts mirror each other, the middle
-// falls between two of them, and the new sum is odd.
+// exceeds MaxCount, or ErrNoCount if the parts mirror each other, nothing lies in
+// their middle, and the new sum is odd.
 func (g Regauge) Parts(parts []int, r Rule) (Parts, error) {
 	sum := 0
 	for i, n := range parts {
@@ -182,26 +183,25 @@ func (g Regauge) Parts(parts []int, r Rule) (Parts, error) {
 		return Parts{}, err
 	}
 	whole, n := w[0].Value, len(parts)
-	seams := make([]int, n+1) // seams[i] lies before part i
-	at := 0
-	for i, part := range parts {
-		at += part
-		x, _ := exact.New(int64(at)*int64(whole), int64(sum))
-		below, above, half, _ := x.Snap(1, 0) // at most whole
-		seams[i+1] = int(below)
-		if half >= 0 {
-			seams[i+1] = int(above)
-		}
-	}
 	back := slices.Clone(parts)
 	slices.Reverse(back)
-	if slices.Equal(back, parts) {
-		if n%2 == 0 && whole%2 != 0 {
-			return Parts{}, fmt.Errorf("%d parts that mirror each other in %d: %w; want an even whole", n, whole, ErrNoCount)
-		}
-		for i := 0; i <= n/2; i++ {
-			seams[n-i] = whole - seams[i]
-		}
+	mirrored := slices.Equal(back, parts)
+	if mirrored && whole%2 != 0 && (n%2 == 0 || parts[n/2] == 0) {
+		return Parts{}, fmt.Errorf("parts that mirror each other in %d: %w; want an even whole", whole, ErrNoCount)
+	}
+	tie := Nearest
+	if mirrored {
+		tie = NearestTiesDown
+	}
+	seams := make([]int, n+1) // seams[i] lies before part i
+	for i, at := 0, 0; i < n; i++ {
+		at += parts[i]
+		x, _ := exact.New(int64(at)*int64(whole), int64(sum)) // at most whole
+		c, _ := Rule{Direction: tie}.Round(Ratio{x})
+		seams[i+1] = c.Value
+	}
+	for i := 0; mirrored && i <= n/2; i++ {
+		seams[n-i] = whole - seams[i]
 	}
 	out := Parts{Whole: w[0], Parts: make([]int, n)}
 	for i := range parts {

@@ -3,6 +3,7 @@ package gauge
 import (
 	"fmt"
 	"strconv"
+	"strings"
 
 	"example.com/panelmath/internal/exact"
 	"github.com/shopspring/decimal"
@@ -22,17 +23,11 @@ type Reading struct {
 // to 1, one that ends in .5 to a half, any other to its last decimal. The span
 // is exact: it was chosen.
 func Printed(o Over) Reading {
-	to := decimal.New(1, 0)
-	switch twice := o.Count.Add(o.Count); {
-	case checkNumber("", o.Count) != nil || o.Count.IsInteger():
-	case twice.IsInteger():
-		to = decimal.New(5, -1)
-	default:
-		for !o.Count.Mod(to).IsZero() {
-			to = to.Shift(-1)
-		}
+	_, part, _ := strings.Cut(plain(o.Count), ".")
+	if part == "5" {
+		return Reading{Over: o, CountTo: decimal.New(5, -1)}
 	}
-	return Reading{Over: o, CountTo: to}
+	return Reading{Over: o, CountTo: decimal.New(1, -int32(len(part)))}
 }
 
 // Validate returns a *FieldError if Over is not valid, or a step is negative or
@@ -58,7 +53,7 @@ func (r Reading) between() (low, high exact.Ratio, err error) {
 		return low, high, &FieldError{Field: "Reading.CountTo", Got: plain(r.CountTo), Want: "0, or a step less than twice the count"}
 	}
 	ds := exact.Int(0)
-	if r.SpanTo != (Length{}) {
+	if r.SpanTo.given() {
 		if err := r.SpanTo.Validate(); err != nil {
 			return low, high, InField("Reading.SpanTo", err)
 		}
