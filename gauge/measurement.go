@@ -59,14 +59,16 @@ func (m Measurement) String() string {
 	return x.String() + " mm"
 }
 
-// ParseMeasurement reads what String prints, of any length, and whatever
-// ParseLength reads.
+// ParseMeasurement reads what String prints, of any length, a ratio of any unit
+// ("100/3 cm"), and whatever ParseLength reads.
 //
-// It returns a *ParseError if s is neither.
+// It returns a *ParseError if s is none of these.
 func ParseMeasurement(s string) (Measurement, error) {
-	if number, ok := strings.CutSuffix(s, " mm"); ok {
-		if x, err := ParseRatio(number); err == nil {
-			return MeasurementOf(x, Millimetre), nil
+	if i := strings.LastIndexByte(s, ' '); i > 0 {
+		x, err := ParseRatio(s[:i])
+		u, err2 := ParseUnit(s[i+1:])
+		if err == nil && err2 == nil {
+			return MeasurementOf(x, u), nil
 		}
 	}
 	l, err := ParseLength(s)

@@ -94,8 +94,8 @@ func (r Rule) Round(x Ratio) (Count, error) {
 // caller's Count, which is large: a copy would take as long as the rounding.
 func (r *Rule) round(x Ratio, c *Count) error {
 	below, above, half, err := x.r.Snap(int64(r.multiple()), int64(r.Plus))
-	if err != nil || above > MaxCount {
-		return &FieldError{Field: "Count", Got: "about " + clip(x), Want: "at most 100000", Err: ErrBounds}
+	if err != nil || below > MaxCount {
+		return tooMany(x)
 	}
 	if below < int64(r.Least) || below < 0 {
 		least := max(above, int64(r.least())) // no legal count lies below x
@@ -117,9 +117,16 @@ func (r *Rule) round(x Ratio, c *Count) error {
 	case Up:
 		c.Value = int(above)
 	}
+	if c.Value > MaxCount {
+		return tooMany(x)
+	}
 	c.Exact, c.Below, c.Above, c.Rule = x, int(below), int(above), *r
 	c.Tie = half == 0 && below != above
 	return nil
+}
+
+func tooMany(x Ratio) error {
+	return &FieldError{Field: "Count", Got: "about " + clip(x), Want: "at most 100000", Err: ErrBounds}
 }
 
 // Combine returns the rule for a count that must satisfy both a and b, with Plus
