@@ -2,14 +2,23 @@ package seam
 
 import (
 	"strconv"
+	"strings"
 
 	"example.com/panelmath/gauge"
-	"github.com/shopspring/decimal"
 )
 
 // say prints a length for a sentence: "9.5 in (24.13 cm)", to a thousandth.
 func say(m gauge.Measurement) string {
-	return m.In(gauge.Inch).Decimal(3).String() + " in (" + m.In(gauge.Centimetre).Decimal(3).String() + " cm)"
+	return plain(m.In(gauge.Inch), 3) + " in (" + plain(m.In(gauge.Centimetre), 3) + " cm)"
+}
+
+// plain prints x to at most so many places, without trailing zeros.
+func plain(x gauge.Ratio, places int) string {
+	s := x.Text(places)
+	if strings.Contains(s, ".") {
+		s = strings.TrimRight(strings.TrimRight(s, "0"), ".")
+	}
+	return s
 }
 
 // atMost prints a limit: rounded down, so that what is printed still holds.
@@ -19,7 +28,8 @@ func atMost(m gauge.Measurement) string {
 		if err != nil {
 			return m.In(u).String()
 		}
-		return decimal.New(int64(n), -3).String()
+		thousandths, _ := gauge.Share(n, 1000)
+		return plain(thousandths, 3)
 	}
 	return "at most " + down(gauge.Inch) + " in (" + down(gauge.Centimetre) + " cm)"
 }
@@ -43,19 +53,20 @@ func halves(x gauge.Ratio) string {
 
 // about prints a ratio, with "about" where three places do not hold it.
 func about(x gauge.Ratio) string {
-	d := x.Decimal(4)
-	if d.Rat().Cmp(x.Rat()) == 0 {
-		return d.String()
+	if s := plain(x, 4); x.Decimal(4).Rat().Cmp(x.Rat()) == 0 {
+		return s
+	} else {
+		return "about " + s
 	}
-	return "about " + d.String()
 }
 
 // perSpan prints the count of a gauge.
 func perSpan(o gauge.Over) string {
+	n, _ := gauge.FromDecimal(o.Count)
 	if o.Of > 0 {
-		return o.Count.String() + " repeats of " + strconv.Itoa(o.Of)
+		return plain(n, gauge.MaxExponent) + " repeats of " + strconv.Itoa(o.Of)
 	}
-	return o.Count.String()
+	return plain(n, gauge.MaxExponent)
 }
 
 func pairs(n int) string {

@@ -24,6 +24,7 @@ type Seam struct {
 	Gauge   gauge.Over        `json:"gauge"`              // finished gauge along the edge
 	ToTop   bool              `json:"to_top,omitempty"`   // the edge runs from the hem to the top and has no fold
 	RowEnds bool              `json:"row_ends,omitempty"` // Count is of row ends, not of stitches
+	Across  bool              `json:"across,omitempty"`   // the edge lies across the garment, as a shoulder does: "from the outer edge in" for "from the hem up"; words only
 	Opening gauge.Measurement `json:"opening"`            // wanted from the fold or the top down; not negative
 	Slit    gauge.Measurement `json:"slit"`               // wanted from the hem up; not negative
 }
@@ -108,7 +109,7 @@ func (s Seam) Join() (Join, error) {
 	if err != nil {
 		return Join{}, err
 	}
-	j := Join{Asked: s, Exact: half.Sub(open), MiddleOnFold: !s.ToTop && s.Count%2 == 1}
+	j := Join{Asked: s, Exact: half.Sub(open), MiddleOnFold: !s.ToTop && !s.Across && s.Count%2 == 1}
 	stop, err := j.Exact.Floor()
 	if err != nil {
 		return Join{}, err
@@ -143,14 +144,19 @@ func (j Join) Explain() string {
 	if j.Asked.Name != "" {
 		s = j.Asked.Name + ": "
 	}
-	word, end := "sts", "the fold"
+	word, begin, end := "sts", "hem", "the fold"
 	if j.Asked.RowEnds {
 		word = "row ends"
 	}
-	if j.Asked.ToTop {
+	switch {
+	case j.Asked.Across && j.Asked.ToTop:
+		begin, end = "one end", "the other"
+	case j.Asked.Across:
+		begin, end = "the outer edge", "the middle"
+	case j.Asked.ToTop:
 		end = "the top"
 	}
-	s += fmt.Sprintf("%s %s from hem to %s less %s at %s over %s are %s", halves(j.Asked.half()), word, end,
+	s += fmt.Sprintf("%s %s from %s to %s less %s at %s over %s are %s", halves(j.Asked.half()), word, begin, end,
 		say(j.Asked.Opening), perSpan(j.Asked.Gauge), j.Asked.Gauge.Span, about(j.Exact))
 	if j.Start > 0 {
 		s += fmt.Sprintf(", rounded down to %d; the slit of %s takes %d, which leaves %d %s", j.Pairs+j.Start, say(j.Asked.Slit), j.Start, j.Pairs, pairs(j.Pairs))
@@ -158,7 +164,7 @@ func (j Join) Explain() string {
 		s += fmt.Sprintf(", rounded down to %d %s", j.Pairs, pairs(j.Pairs))
 	}
 	if j.Open.Sign() == 0 {
-		return s + "; nothing stays open below " + end
+		return s + "; nothing stays open up to " + end
 	}
 	stay := "stay"
 	if j.Open.Equal(gauge.Int(1)) {
