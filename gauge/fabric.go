@@ -39,9 +39,9 @@ func (f Fabric) Validate() error {
 // given reports whether g is anything but the zero value.
 func (g Gauge) given() bool { return g.Stitches.given() || g.Rows.given() }
 
-func (o Over) given() bool {
-	return o.Of != 0 || o.Span.Unit != 0 || !o.Count.IsZero() || !o.Span.Value.IsZero()
-}
+func (o Over) given() bool { return o.Of != 0 || !o.Count.IsZero() || o.Span.given() }
+
+func (l Length) given() bool { return l.Unit != 0 || !l.Value.IsZero() }
 
 // Growth returns how the fabric grows from the hook to the finished state:
 // worked gauge over finished gauge in each direction. It returns the error of
@@ -75,8 +75,8 @@ func grow(from, to Gauge) Growth {
 
 // to returns how long a stitch of p is, measured in stitches of o. Both valid.
 func (o Over) to(p Over) Ratio {
-	a, _ := p.Span.Measurement().mm.Quo(p.count())
-	b, _ := o.Span.Measurement().mm.Quo(o.count())
+	a, _ := o.perMM()
+	b, _ := p.perMM()
 	q, _ := a.Quo(b)
 	return Ratio{q}
 }

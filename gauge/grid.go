@@ -134,14 +134,9 @@ func (g Grid) Number(m Measurement) string {
 		return plain(v)
 	}
 	whole := v.Abs().Truncate(0)
-	s, part := plain(whole), v.Abs().Sub(whole)
-	for _, sign := range []string{"½", "¼", "¾", "⅛", "⅜", "⅝", "⅞"} {
-		if d, _ := vulgar(sign); d.Equal(part) {
-			s += sign
-			if whole.IsZero() {
-				s = sign
-			}
-		}
+	s := vulgarOf(v.Abs().Sub(whole).Shift(3).IntPart())
+	if s == "" || !whole.IsZero() {
+		s = plain(whole) + s
 	}
 	if v.Sign() < 0 {
 		s = "-" + s

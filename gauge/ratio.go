@@ -36,18 +36,6 @@ func FromDecimal(d decimal.Decimal) (Ratio, error) {
 	return Ratio{fromDecimal(d)}, nil
 }
 
-var pow10 = [...]int64{1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15, 1e16, 1e17, 1e18}
-
-// fromDecimal needs d within bounds.
-func fromDecimal(d decimal.Decimal) exact.Ratio {
-	e := int(d.Exponent())
-	if d.NumDigits() <= 18 && e <= 0 && -e < len(pow10) {
-		r, _ := exact.New(d.CoefficientInt64(), pow10[-e])
-		return r
-	}
-	return exact.FromBig(d.Rat())
-}
-
 // Add returns x + y.
 func (x Ratio) Add(y Ratio) Ratio { return Ratio{x.r.Add(y.r)} }
 
@@ -150,4 +138,15 @@ func (x *Ratio) UnmarshalText(b []byte) error {
 	}
 	*x = r
 	return nil
+}
+
+// UnmarshalJSON reads a string or a number; null changes nothing.
+func (x *Ratio) UnmarshalJSON(b []byte) error {
+	if string(b) == "null" {
+		return nil
+	}
+	if len(b) > 1 && b[0] == '"' {
+		b = b[1 : len(b)-1]
+	}
+	return x.UnmarshalText(b)
 }

@@ -60,10 +60,10 @@ func (r Rule) Validate() error {
 }
 
 // multiple returns the multiple with its default.
-func (r Rule) multiple() int { return max(r.Multiple, 1) }
+func (r *Rule) multiple() int { return max(r.Multiple, 1) }
 
 // least returns the smallest legal count.
-func (r Rule) least() int {
+func (r *Rule) least() int {
 	m := r.multiple()
 	return r.Least + mod(r.Plus-r.Least, m)
 }
@@ -85,29 +85,48 @@ func (r Rule) Round(x Ratio) (Count, error) {
 	if err := r.Validate(); err != nil {
 		return Count{}, err
 	}
+	var c Count
+	err := r.round(x, &c)
+	return c, err
+}
+
+// round sets c to the count for x; r is known to be valid. It fills the
+// caller's Count, which is large: a copy would take as long as the rounding.
+func (r *Rule) round(x Ratio, c *Count) error {
 	below, above, half, err := x.r.Snap(int64(r.multiple()), int64(r.Plus))
-	if err != nil || above > MaxCount {
-		return Count{}, &FieldError{Field: "Count", Got: "about " + clip(x), Want: "at most 100000", Err: ErrBounds}
+	if err != nil || below > MaxCount {
+		return tooMany(x)
 	}
-	c := Count{Rule: r, Exact: x, Below: int(below), Above: int(above)}
-	if least := r.least(); c.Below < least {
-		if c.Above < least {
-			c.Above = least
+	if below < int64(r.Least) || below < 0 {
+		least := max(above, int64(r.least())) // no legal count lies below x
+		if r.Direction == Down && !x.Equal(Int(int(least))) {
+			return fmt.Errorf("round %s down to a %v: %w: the smallest is %d", clip(x), *r, ErrNoCount, least)
 		}
-		if r.Direction == Down && c.Below != c.Above {
-			return Count{}, fmt.Errorf("round %s down to a %v: %w: the smallest is %d", clip(x), r, ErrNoCount, least)
-		}
-		c.Below, c.Value = c.Above, c.Above
-		return c, nil
+		below, above, half = least, least, 0
 	}
+	c.Value = int(below)
+	switch r.Direction {
+	case Nearest:
+		if half >= 0 {
+			c.Value = int(above)
+		}
+	case NearestTiesDown:
+		if half > 0 {
+			c.Value = int(above)
+		}
+	case Up:
+		c.Value = int(above)
+	}
+	if c.Value > MaxCount {
+		return tooMany(x)
+	}
+	c.Exact, c.Below, c.Above, c.Rule = x, int(below), int(above), *r
 	c.Tie = half == 0 && below != above
-	switch {
-	case r.Direction == Up, r.Direction == Nearest && half >= 0, r.Direction == NearestTiesDown && half > 0:
-		c.Value = c.Above
-	default:
-		c.Value = c.Below
-	}
-	return c, nil
+	return nil
+}
+
+func tooMany(x Ratio) error {
+	return &FieldError{Field: "Count", Got: "about " + clip(x), Want: "at most 100000", Err: ErrBounds}
 }
 
 // Combine returns the rule for a count that must satisfy both a and b, with Plus
