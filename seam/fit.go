@@ -5,7 +5,7 @@ import (
 	"fmt"
 
 	"example.com/panelmath/gauge"
-	"example.com/panelmath/panel"
+	"example.com/panelmath/panel/layout"
 	"example.com/panelmath/seam/internal/say"
 )
 
@@ -47,7 +47,7 @@ type Body struct {
 //
 // It returns a *gauge.FieldError if a measure of the body is negative or the
 // stretch is out of range.
-func (b Body) Check(l panel.Layout) error {
+func (b Body) Check(l layout.Layout) error {
 	for _, f := range []struct {
 		name string
 		m    gauge.Measurement

@@ -8,7 +8,7 @@ import (
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/grade"
-	"example.com/panelmath/panel"
+	"example.com/panelmath/panel/layout"
 	"example.com/panelmath/seam/internal/say"
 )
 
@@ -51,7 +51,7 @@ func (f Finishing) Steps(sizes grade.Run[Garment]) ([]string, error) {
 	}
 	w := writer{f: f, sizes: sizes}
 	var err error
-	if w.seams, err = grade.Map(sizes, func(g Garment) ([]panel.Seam, error) { return g.Layout.Seams() }); err != nil {
+	if w.seams, err = grade.Map(sizes, func(g Garment) ([]layout.Seam, error) { return g.Layout.Seams() }); err != nil {
 		return nil, err
 	}
 	for i := range sizes {
@@ -88,8 +88,8 @@ func (f Finishing) blocking() string {
 }
 
 // sameKind returns why two sizes cannot share one text.
-func sameKind(a, b Garment, seamsA, seamsB []panel.Seam) error {
-	names := func(g Garment, seams []panel.Seam) string {
+func sameKind(a, b Garment, seamsA, seamsB []layout.Seam) error {
+	names := func(g Garment, seams []layout.Seam) string {
 		s := []string{g.Layout.Name}
 		for _, x := range seams {
 			s = append(s, x.Name)
@@ -143,7 +143,7 @@ func OpenFrontSteps(centreBack, side []Join, blocking string) ([]string, error) 
 type writer struct {
 	f     Finishing
 	sizes grade.Run[Garment]
-	seams grade.Run[[]panel.Seam]
+	seams grade.Run[[]layout.Seam]
 	tails grade.Run[Tails]
 }
 
@@ -175,8 +175,8 @@ func (w writer) opening(name string) string {
 
 // seam returns the seam of that name in all sizes; none where there is no such
 // seam.
-func (w writer) seam(name string) grade.Run[panel.Seam] {
-	var run grade.Run[panel.Seam]
+func (w writer) seam(name string) grade.Run[layout.Seam] {
+	var run grade.Run[layout.Seam]
 	for _, size := range w.seams {
 		for _, s := range size {
 			if s.Name == name {
@@ -288,7 +288,7 @@ func (w writer) frontAndBack() []string {
 	if len(sleeve) == 0 {
 		return steps
 	}
-	plans := grade.Text(sleeve, func(s panel.Seam) string {
+	plans := grade.Text(sleeve, func(s layout.Seam) string {
 		m := MatchSeam(s)
 		if m.From == m.Take {
 			return "one to one"
@@ -301,10 +301,10 @@ func (w writer) frontAndBack() []string {
 	}
 	return append(steps,
 		"Sleeves: pin the middle of the top edge of each sleeve to the shoulder and its corners to the markers. Join "+
-			grade.Text(sleeve, func(s panel.Seam) string { return strconv.Itoa(s.Sides[1].Count) })+" "+kind(sleeve[0].Sides[1])+" of the sleeve to "+
-			grade.Text(sleeve, func(s panel.Seam) string { return strconv.Itoa(s.Sides[0].Count) })+" "+kind(sleeve[0].Sides[0])+" of the armhole, "+plans+even+".",
+			grade.Text(sleeve, func(s layout.Seam) string { return strconv.Itoa(s.Sides[1].Count) })+" "+kind(sleeve[0].Sides[1])+" of the sleeve to "+
+			grade.Text(sleeve, func(s layout.Seam) string { return strconv.Itoa(s.Sides[0].Count) })+" "+kind(sleeve[0].Sides[0])+" of the armhole, "+plans+even+".",
 		"Underarms: fold each sleeve lengthwise, wrong sides together, and join "+
-			grade.Text(under, func(s panel.Seam) string { return strconv.Itoa(s.Pairs()) })+" pairs of "+kind(under[0].Sides[0])+" from the armhole to the sleeve end. Check the stretch and fasten off.")
+			grade.Text(under, func(s layout.Seam) string { return strconv.Itoa(s.Pairs()) })+" pairs of "+kind(under[0].Sides[0])+" from the armhole to the sleeve end. Check the stretch and fasten off.")
 }
 
 // tailText says which tail sews which seam, and which seams need a new length.
@@ -389,7 +389,7 @@ func (w writer) only(sizes []int) string {
 }
 
 // firstUnlike explains the plan of the first size whose sides are unlike.
-func firstUnlike(seams grade.Run[panel.Seam]) string {
+func firstUnlike(seams grade.Run[layout.Seam]) string {
 	for _, s := range seams {
 		if !s.Like() {
 			text, _ := MatchSeam(s).Explain() // both counts are in range
@@ -399,7 +399,7 @@ func firstUnlike(seams grade.Run[panel.Seam]) string {
 	return ""
 }
 
-func kind(s panel.Side) string {
+func kind(s layout.Side) string {
 	if s.RowEnds {
 		return "row ends"
 	}
@@ -419,7 +419,7 @@ func (w writer) poncho() []string {
 	return []string{
 		"Lay the first panel flat, right side up. Lay the second at a right angle to it, right side up, so that its short end meets the long side of the first at one end, the corners level. Pin.",
 		"First seam: count " + w.pairs("seam") + " " + w.word("seam") + " along that long side from the corner and place a marker. Join the whole short end, " +
-			grade.Text(s, func(s panel.Seam) string { return strconv.Itoa(s.Sides[0].Count) }) + " " + kind(s[0].Sides[0]) + ", to this stretch, eased in evenly (for the first size " +
+			grade.Text(s, func(s layout.Seam) string { return strconv.Itoa(s.Sides[0].Count) }) + " " + kind(s[0].Sides[0]) + ", to this stretch, eased in evenly (for the first size " +
 			first(firstUnlike(s), "one to one") + ").",
 		"Second seam: bring the short end of the first panel round to the long side of the second, at its far end, without twisting, and join it in the same way. " +
 			"What is left of the two long sides is the neck, " + w.measure("neck round") + " all round. Try whether the head goes through. " + checkStretch + " Fasten off.",
@@ -437,12 +437,12 @@ func first(s, otherwise string) string {
 func (w writer) anyGarment() []string {
 	steps := []string{"Lay the pieces flat, right sides up, as in the schematic. Pin."}
 	for i, s := range w.seams[0] {
-		run := make(grade.Run[panel.Seam], len(w.seams))
+		run := make(grade.Run[layout.Seam], len(w.seams))
 		for k, size := range w.seams {
 			run[k] = size[i]
 		}
-		text := strings.ToUpper(s.Name[:1]) + s.Name[1:] + ": join " + grade.Text(run, func(s panel.Seam) string { return strconv.Itoa(s.Pairs()) }) + " pairs, " +
-			lengths(run, panel.Seam.Length, w.f.Centimetres)
+		text := strings.ToUpper(s.Name[:1]) + s.Name[1:] + ": join " + grade.Text(run, func(s layout.Seam) string { return strconv.Itoa(s.Pairs()) }) + " pairs, " +
+			lengths(run, layout.Seam.Length, w.f.Centimetres)
 		if unlike := firstUnlike(run); unlike != "" {
 			text += ", eased in evenly (for the first size " + unlike + ")"
 		}

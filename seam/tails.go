@@ -5,7 +5,7 @@ import (
 	"strconv"
 
 	"example.com/panelmath/gauge"
-	"example.com/panelmath/panel"
+	"example.com/panelmath/panel/layout"
 	"example.com/panelmath/seam/internal/say"
 )
 
@@ -125,7 +125,7 @@ func (s Sewing) Yarn(seam gauge.Measurement, ends int) gauge.Measurement {
 type Tail struct {
 	Piece  string            `json:"piece"`
 	Last   bool              `json:"last"`           // left by the last row; by the foundation otherwise
-	Corner [2]panel.Place    `json:"corner"`         // the two edges that meet there: the foundation or last row first, then a row-end edge
+	Corner [2]layout.Place   `json:"corner"`         // the two edges that meet there: the foundation or last row first, then a row-end edge
 	Seam   string            `json:"seam,omitempty"` // which it sews; empty where none begins there
 	Leave  gauge.Measurement `json:"leave"`          // how long to leave it
 }
@@ -144,7 +144,7 @@ type NewLength struct {
 
 // LastEnd returns the edge at which the last row of a piece ends, worked back
 // and forth: an odd row ends where row 1 does, an even one where row 1 began.
-func LastEnd(p panel.Piece) panel.Place {
+func LastEnd(p layout.Piece) layout.Place {
 	if p.Rows%2 == 1 {
 		return p.Foundation.After(1)
 	}
@@ -153,7 +153,7 @@ func LastEnd(p panel.Piece) panel.Place {
 
 // FirstEnd returns the edge at which the tail of the foundation hangs: where
 // row 1 begins for foundation stitches, where it ends for a chain.
-func FirstEnd(p panel.Piece, s Start) panel.Place {
+func FirstEnd(p layout.Piece, s Start) layout.Place {
 	if s == FromChain {
 		return p.Foundation.After(1)
 	}
@@ -168,7 +168,7 @@ func FirstEnd(p panel.Piece, s Start) panel.Place {
 // many seams as can be are given one.
 //
 // It returns the errors of Layout.Validate and Sewing.Validate.
-func PlanTails(l panel.Layout, s Sewing) (Tails, error) {
+func PlanTails(l layout.Layout, s Sewing) (Tails, error) {
 	if err := s.Validate(); err != nil {
 		return Tails{}, err
 	}
@@ -183,17 +183,17 @@ func PlanTails(l panel.Layout, s Sewing) (Tails, error) {
 	var t Tails
 	var reach [][]int // by tail: the seams at its corner
 	for _, p := range l.Pieces {
-		first := Tail{Piece: p.Name, Corner: [2]panel.Place{p.Foundation, FirstEnd(p, s.Start)}, Leave: s.end()}
-		last := Tail{Piece: p.Name, Last: true, Corner: [2]panel.Place{p.Foundation.After(2), LastEnd(p)}, Leave: s.end()}
+		first := Tail{Piece: p.Name, Corner: [2]layout.Place{p.Foundation, FirstEnd(p, s.Start)}, Leave: s.end()}
+		last := Tail{Piece: p.Name, Last: true, Corner: [2]layout.Place{p.Foundation.After(2), LastEnd(p)}, Leave: s.end()}
 		for _, tail := range []Tail{first, last} {
 			t.Tails = append(t.Tails, tail)
 			var at []int
 			for i, edge := range tail.Corner {
 				st := atCorner(p, edge, tail.Corner[1-i])
-				if st.Kind == panel.Open {
+				if st.Kind == layout.Open {
 					continue
 				}
-				if k := index[st.Name]; len(seams[k].Sides[st.Kind-panel.Joined].Parts) == 1 {
+				if k := index[st.Name]; len(seams[k].Sides[st.Kind-layout.Joined].Parts) == 1 {
 					at = append(at, k)
 				}
 			}
@@ -214,9 +214,9 @@ func PlanTails(l panel.Layout, s Sewing) (Tails, error) {
 
 // atCorner returns the stretch of an edge that ends where it meets the other
 // edge: stretches run from the left and from the bottom.
-func atCorner(p panel.Piece, edge, other panel.Place) panel.Stretch {
+func atCorner(p layout.Piece, edge, other layout.Place) layout.Stretch {
 	all := p.Stretches(edge)
-	if other == panel.Left || other == panel.Bottom {
+	if other == layout.Left || other == layout.Bottom {
 		return all[0]
 	}
 	return all[len(all)-1]

@@ -1,4 +1,4 @@
-package panel
+package layout
 
 import (
 	"example.com/panelmath/gauge"
