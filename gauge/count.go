@@ -14,36 +14,17 @@ const (
 	Rows                        // across the rows: length
 )
 
+var countedNames = [...]string{"", "stitches", "rows"}
+
 // String returns "stitches", "rows", or "" for the zero value.
-func (c Counted) String() string {
-	switch c {
-	case 0:
-		return ""
-	case Stitches:
-		return "stitches"
-	case Rows:
-		return "rows"
-	}
-	return fmt.Sprintf("Counted(%d)", uint8(c))
-}
+func (c Counted) String() string { return nameOf("Counted", c, countedNames[:]) }
 
-// MarshalText returns String.
-func (c Counted) MarshalText() ([]byte, error) {
-	if c > Rows {
-		return nil, &FieldError{Field: "Counted", Got: c.String(), Want: "stitches, rows or nothing"}
-	}
-	return []byte(c.String()), nil
-}
+// MarshalText returns String, or a *FieldError for an invalid value.
+func (c Counted) MarshalText() ([]byte, error) { return marshalName("Counted", c, countedNames[:]) }
 
-// UnmarshalText reads "stitches", "rows" or nothing.
+// UnmarshalText reads what String prints.
 func (c *Counted) UnmarshalText(b []byte) error {
-	for v := range Rows + 1 {
-		if string(b) == v.String() {
-			*c = v
-			return nil
-		}
-	}
-	return &ParseError{Kind: "counted", Text: string(b), Cause: "want stitches or rows"}
+	return unmarshalName(c, "counted", b, countedNames[:])
 }
 
 // Count is a whole number of stitches or rows, and how it came about. In a
@@ -103,11 +84,11 @@ func (c Count) ExplainIn(u Unit) string {
 
 // asked prints Exact to three places, and says so where it has more.
 func (c Count) asked() string {
-	x := c.Exact.Decimal(3)
-	if !(Ratio{fromDecimal(x)}).Equal(c.Exact) {
-		return "about " + plain(x)
+	x := plain(c.Exact.Decimal(3))
+	if d, ok := c.Exact.ExactDecimal(); ok && plain(d) == x {
+		return x
 	}
-	return plain(x)
+	return "about " + x
 }
 
 // way says how the choice was made.
