@@ -41,7 +41,7 @@ func (c Chart) Groups(lists [][]string) (Run[Group], error) {
 		for j, size := range list {
 			at := slices.Index(c.Sizes, size)
 			if at < 0 {
-				return nil, atIndex(i, c.noSize(size))
+				return nil, placed(i, c.noSize(size))
 			}
 			fail := func(got, want string) (Run[Group], error) {
 				return nil, &SizeError{Index: i, Size: size, Field: fmt.Sprintf("group number %d", i+1), Got: got, Want: want}
@@ -71,8 +71,6 @@ func (c Chart) Singles() (Run[Group], error) {
 	}
 	return c.Groups(lists)
 }
-
-func atIndex(i int, err error) error { return at(i, err) }
 
 // Validate returns the errors of Chart.Groups for a group that was written as a
 // literal.

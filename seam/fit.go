@@ -1,9 +1,12 @@
 package seam
 
 import (
+	"errors"
 	"fmt"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/panel/layout"
+	"example.com/panelmath/seam/internal/say"
 )
 
 // FitError tells that a garment cannot be put on: an opening is smaller than
@@ -23,7 +26,47 @@ func (e *FitError) Error() string {
 	if e.TooBig {
 		than = "more"
 	}
-	return fmt.Sprintf("%s %s is %s than %s %s", e.Part, say(e.Got), than, e.Wearer, say(e.Want))
+	return fmt.Sprintf("%s %s is %s than %s %s", e.Part, say.Length(e.Got), than, e.Wearer, say.Length(e.Want))
+}
+
+// Body is what has to pass through the openings of a garment, or has to hold
+// it. A measure of nothing is not checked; the zero value checks nothing.
+type Body struct {
+	UpperArm    gauge.Measurement `json:"upper_arm"`
+	ArmEase     gauge.Measurement `json:"arm_ease"` // room at the armhole beyond the upper arm
+	Head        gauge.Measurement `json:"head"`
+	NeckStretch gauge.Ratio       `json:"neck_stretch"` // share by which the neck edge gives; see CheckNeck
+	Shoulders   gauge.Measurement `json:"shoulders"`    // cross back
+	SleeveEnd   gauge.Measurement `json:"sleeve_end"`   // what passes the end of a sleeve: the hand, or the arm
+}
+
+// Check returns what is wrong with a garment for this body, all of it, joined:
+// a *FitError each. It looks at the measures "armhole depth", "neck round",
+// "neck width" and "sleeve round" where the layout has them, so that it serves
+// the ready garments and an app's own alike.
+//
+// It returns a *gauge.FieldError if a measure of the body is negative or the
+// stretch is out of range.
+func (b Body) Check(l layout.Layout) error {
+	for _, f := range []struct {
+		name string
+		m    gauge.Measurement
+	}{{"UpperArm", b.UpperArm}, {"Head", b.Head}, {"Shoulders", b.Shoulders}, {"SleeveEnd", b.SleeveEnd}} {
+		if f.m.Sign() < 0 {
+			return &gauge.FieldError{Field: f.name, Got: say.Length(f.m), Want: "not less than nothing"}
+		}
+	}
+	var all []error
+	check := func(name string, want gauge.Measurement, f func(got gauge.Measurement) error) {
+		if got, ok := l.Measure(name); ok && want.Sign() > 0 {
+			all = append(all, f(got))
+		}
+	}
+	check("armhole depth", b.UpperArm, func(got gauge.Measurement) error { return CheckArmhole(got, b.UpperArm, b.ArmEase) })
+	check("neck round", b.Head, func(got gauge.Measurement) error { return CheckNeck(got, b.Head, b.NeckStretch) })
+	check("neck width", b.Shoulders, func(got gauge.Measurement) error { return CheckNeckWidth(got, b.Shoulders) })
+	check("sleeve round", b.SleeveEnd, func(got gauge.Measurement) error { return CheckSleeve(got, b.SleeveEnd) })
+	return errors.Join(all...)
 }
 
 // CheckArmhole returns a *FitError if the armhole, twice its finished depth
@@ -102,7 +145,7 @@ func atLeast(part string, got gauge.Measurement, wearer string, want gauge.Measu
 func positive(fields ...any) error {
 	for i := 0; i+1 < len(fields); i += 2 {
 		if m := fields[i+1].(gauge.Measurement); m.Sign() <= 0 {
-			return &gauge.FieldError{Field: fields[i].(string), Got: say(m), Want: "more than nothing"}
+			return &gauge.FieldError{Field: fields[i].(string), Got: say.Length(m), Want: "more than nothing"}
 		}
 	}
 	return nil

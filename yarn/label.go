@@ -41,6 +41,12 @@ func (l Label) MassOf(m gauge.Measurement) ExactMass {
 	return l.Mass.Exact().Times(n)
 }
 
+// perGram returns the millimetres to a gram, 0 where the label is not valid.
+func (l Label) perGram() gauge.Ratio {
+	r, _ := l.Length.Measurement().In(gauge.Millimetre).Quo(l.Mass.Exact().g)
+	return r
+}
+
 // Skeins returns how many skeins hold m, rounded up and never down, and the
 // slack: what is left over of the last one. An exact multiple is not rounded
 // further. It returns a *gauge.FieldError if the label is not valid, m is

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/yarn/internal/say"
 )
 
 // Part says what a line of a quantity is for.
@@ -93,7 +94,7 @@ func (l Line) checked() (Line, error) {
 func (l Line) Explain() string {
 	why := l.Why
 	if why == "" {
-		why = in(l.Length, gauge.Metre) + " given"
+		why = say.In(l.Length, gauge.Metre) + " given"
 	}
 	if l.Name == "" {
 		return why

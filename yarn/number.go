@@ -99,15 +99,3 @@ func over(x, y gauge.Ratio) gauge.Ratio {
 	r, _ := x.Quo(y)
 	return r
 }
-
-// show prints x for a sentence: to two places, "about" where that is not all of it.
-func show(x gauge.Ratio) string {
-	d := x.Decimal(2)
-	if exactly(d).Equal(x) {
-		return d.String()
-	}
-	return "about " + d.String()
-}
-
-// in prints m in u for a sentence.
-func in(m gauge.Measurement, u gauge.Unit) string { return show(m.In(u)) + " " + u.String() }

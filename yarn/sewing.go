@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/yarn/internal/say"
 	"github.com/shopspring/decimal"
 )
 
@@ -24,7 +25,7 @@ func WhipStitch() Sewing {
 
 // end returns the end with its default.
 func (s Sewing) end() gauge.Length {
-	if s.End.Unit == 0 && s.End.Value.IsZero() {
+	if unset(s.End) {
 		return gauge.Length{Unit: gauge.Inch}
 	}
 	return s.End
@@ -61,5 +62,5 @@ func (s Sewing) Seam(name string, length gauge.Measurement) (Line, error) {
 	u := s.end().Unit
 	total := length.Times(exactly(s.Factor)).Add(s.end().Measurement().Times(gauge.Int(2)))
 	return Line{Name: name, Part: Seam, Length: total,
-		Why: fmt.Sprintf("%s times %v and twice %v for the ends is %s", in(length, u), s.Factor, s.end(), in(total, u))}.checked()
+		Why: fmt.Sprintf("%s times %v and twice %v for the ends is %s", say.In(length, u), s.Factor, s.end(), say.In(total, u))}.checked()
 }
