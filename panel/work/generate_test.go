@@ -36,7 +36,7 @@ func (g *gen) set() []row.Row {
 			if len(e.In[0].Make) > 1 {
 				space = 1
 			}
-			rows = append(rows, row.Row{append(items, e)})
+			rows = append(rows, row.Row{Items: append(items, e)})
 			continue
 		}
 		for range g.IntN(3) {
@@ -54,7 +54,7 @@ func (g *gen) set() []row.Row {
 				items = append([]row.Item{plain(1)}, items...)
 			}
 		case 1: // growing and shrinking
-			items = append(items, row.Repeat{Star: true, Last: uses(tail), Items: []row.Item{plain(1 + g.IntN(4)), row.Together{row.SingleCrochet, 2 + g.IntN(2)}}})
+			items = append(items, row.Repeat{Star: true, Last: uses(tail), Items: []row.Item{plain(1 + g.IntN(4)), row.Together{Of: row.SingleCrochet, N: 2 + g.IntN(2)}}})
 		case 2:
 			items = append(items, row.Repeat{Star: true, Last: uses(tail), Items: []row.Item{plain(1 + g.IntN(3)), row.Work{Make: []row.Part{{N: row.Num{2 + g.IntN(2)}, Of: row.DoubleCrochet}}}, row.Skip{N: g.num(3)}}})
 		case 3: // shells with spaces on their edges
@@ -65,13 +65,13 @@ func (g *gen) set() []row.Row {
 			items = append(items, row.Repeat{Star: true, Last: uses(tail), Items: []row.Item{row.Work{Make: in}, row.Skip{N: g.num(3)}}})
 			space = row.AnySpace
 		case 4: // a number of stitches
-			items = append(items, row.Repeat{Items: []row.Item{plain(1 + g.IntN(3)), row.Together{row.SingleCrochet, 2}}, Times: row.Num{1 + g.IntN(12)}})
+			items = append(items, row.Repeat{Items: []row.Item{plain(1 + g.IntN(3)), row.Together{Of: row.SingleCrochet, N: 2}}, Times: row.Num{1 + g.IntN(12)}})
 		case 5:
 			items = append(items, row.Each{In: []row.Into{{Make: []row.Part{{N: g.num(2), Of: row.SingleCrochet}}}}, Last: uses(tail)})
 		default:
 			items = append(items, row.Repeat{Star: true, Last: uses(tail), Items: []row.Item{plain(1 + g.IntN(7))}})
 		}
-		rows = append(rows, row.Row{append(items, tail...)})
+		rows = append(rows, row.Row{Items: append(items, tail...)})
 	}
 	return rows
 }
