@@ -141,7 +141,7 @@ func (g Group) Member(w Which) string {
 // no members.
 func (g Group) Body(m Measure, u gauge.Unit) (Body, error) {
 	if len(g.Members) == 0 {
-		return Body{}, &gauge.FieldError{Field: "Group.Members", Got: "none", Want: "at least one"}
+		return Body{}, noMembers()
 	}
 	small, err := g.Chart.Body(g.Smallest(), m, u)
 	if err != nil || len(g.Members) == 1 {
@@ -159,6 +159,10 @@ func (g Group) Body(m Measure, u gauge.Unit) (Body, error) {
 		b.Note = join(small.Note, large.Note)
 	}
 	return b, nil
+}
+
+func noMembers() error {
+	return &gauge.FieldError{Field: "Group.Members", Got: "none", Want: "at least one"}
 }
 
 func join(a, b string) string {
