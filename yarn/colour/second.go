@@ -1,0 +1,170 @@
+package colour
+
+import (
+	"fmt"
+
+	"example.com/panelmath/gauge"
+	"example.com/panelmath/yarn"
+	"example.com/panelmath/yarn/internal/say"
+)
+
+// Style is how the second panel matches the first.
+type Style uint8
+
+// The two ways to match. Two panels that both begin at the centre back and are
+// worked outward mirror one another on the body when they are Repeated.
+const (
+	Repeated Style = iota // the same colours in the same rows
+	Mirrored              // the colours in the opposite order: the last row of the second is like the first row of the first
+)
+
+// String returns "repeated" or "mirrored".
+func (s Style) String() string {
+	switch s {
+	case Repeated:
+		return "repeated"
+	case Mirrored:
+		return "mirrored"
+	}
+	return fmt.Sprintf("Style(%d)", uint8(s))
+}
+
+// Skeins is the yarn that both panels come from: skeins of one length, each
+// beginning at the beginning of the sequence.
+type Skeins struct {
+	Sequence Sequence    `json:"sequence"`
+	Each     yarn.Length `json:"each"`
+}
+
+// Validate returns a *gauge.FieldError if the sequence or the skein is not
+// valid, or a sequence that does not repeat is shorter than the skein.
+func (k Skeins) Validate() error {
+	if err := k.Sequence.Validate(); err != nil {
+		return gauge.InField("Skeins", err)
+	}
+	if err := k.Each.Validate(); err != nil {
+		return gauge.InField("Skeins.Each", err)
+	}
+	if k.Each.Value.Sign() == 0 {
+		return &gauge.FieldError{Field: "Skeins.Each", Got: k.Each.String(), Want: "more than 0"}
+	}
+	if !k.Sequence.Repeats && k.Sequence.Period().Cmp(k.Each.Measurement()) < 0 {
+		return &gauge.FieldError{Field: "Skeins.Each", Got: k.Each.String(), Want: "no more than the runs together"}
+	}
+	return nil
+}
+
+// Start is where to start the second panel.
+type Start struct {
+	Style    Style             `json:"style"`
+	NewSkein bool              `json:"new_skein"` // start a new skein; the rest of the first is free for seams
+	Backward bool              `json:"backward"`  // wind the yarn off from its other end
+	At       gauge.Measurement `json:"at"`        // the place on the skein, from its beginning
+	Cut      gauge.Measurement `json:"cut"`       // cut away to come there
+	Left     gauge.Measurement `json:"left"`      // of that skein after the second panel; before it as well where it is worked backward
+}
+
+// Explain says in one sentence where to start and what is cut away, in metres.
+func (s Start) Explain() string {
+	from := "go on with the same skein"
+	if s.NewSkein {
+		from = "take a new skein"
+	}
+	if s.Backward {
+		from += ", wound off from its other end"
+	}
+	cut := "nothing is cut away"
+	if s.Cut.Sign() > 0 {
+		cut = say.In(s.Cut, gauge.Metre) + " are cut away"
+	}
+	return fmt.Sprintf("%s: %s; start %s from the beginning of the skein; %s, %s are left", s.Style, from, say.In(s.At, gauge.Metre), cut, say.In(s.Left, gauge.Metre))
+}
+
+// Second returns where to start the second of two panels that take the same yarn
+// in the same rows, so that it matches the first, which began at from on the
+// first skein and used so much of it. It goes on with the skein of the first
+// panel where that holds the second one whole, and else starts a new skein at the
+// right place; a skein is never changed within the panel. Of several ways on one
+// skein it takes the one that cuts away least, and the yarn as it runs on a tie.
+//
+// It returns an error if the skeins are not valid, from is negative, or used is
+// not more than 0 (*gauge.FieldError), or the panel does not fit on one skein
+// (ErrShort).
+func Second(k Skeins, from, used gauge.Measurement, style Style) (Start, error) {
+	if err := k.Validate(); err != nil {
+		return Start{}, err
+	}
+	if err := position("From", from); err != nil {
+		return Start{}, err
+	}
+	if used.Sign() <= 0 {
+		return Start{}, &gauge.FieldError{Field: "Used", Got: used.String(), Want: "more than 0"}
+	}
+	if style > Mirrored {
+		return Start{}, &gauge.FieldError{Field: "Style", Got: style.String(), Want: "repeated or mirrored"}
+	}
+	whole, to := k.Each.Measurement(), from.Add(used)
+	if to.Cmp(whole) > 0 {
+		return Start{}, fmt.Errorf("match a second panel: %w: the first takes %s and the skein holds %v", ErrShort, say.In(to, gauge.Metre), k.Each)
+	}
+	for _, begin := range []gauge.Measurement{to, {}} {
+		s := Start{Style: style, NewSkein: begin.Sign() == 0}
+		best := false
+		offer := func(o Start) {
+			if o.Left.Sign() >= 0 && o.Cut.Sign() >= 0 && (!best || o.Cut.Cmp(s.Cut) < 0) {
+				best, s = true, o
+			}
+		}
+		for _, phase := range k.forward(from, to, style) {
+			o := s
+			at, ok := k.next(begin, phase)
+			if !ok {
+				continue
+			}
+			o.At, o.Cut, o.Left = at, at.Sub(begin), whole.Sub(at).Sub(used)
+			o.Backward = false
+			offer(o)
+		}
+		if style == Mirrored {
+			o := s
+			if at, ok := k.last(to); ok {
+				o.Backward, o.At, o.Cut, o.Left = true, at, whole.Sub(at), at.Sub(used).Sub(begin)
+				offer(o)
+			}
+		}
+		if best {
+			return s, nil
+		}
+	}
+	return Start{}, fmt.Errorf("match a second panel: %w: no place on a skein of %v leaves %s for it", ErrShort, k.Each, say.In(used, gauge.Metre))
+}
+
+// forward returns the phases from which the yarn as it runs matches.
+func (k Skeins) forward(from, to gauge.Measurement, style Style) []gauge.Measurement {
+	if style == Repeated {
+		return []gauge.Measurement{from}
+	}
+	var phases []gauge.Measurement
+	for _, centre := range k.Sequence.mirrors() {
+		// The colour x before to is the colour x after its mirror image.
+		phases = append(phases, centre.Times(gauge.Int(2)).Sub(to))
+	}
+	return phases
+}
+
+// next returns the first place at or after begin of the phase.
+func (k Skeins) next(begin, phase gauge.Measurement) (gauge.Measurement, bool) {
+	if !k.Sequence.Repeats {
+		return phase, phase.Cmp(begin) >= 0
+	}
+	return begin.Add(k.Sequence.phase(phase.Sub(begin))), true
+}
+
+// last returns the last place on the skein that looks like at.
+func (k Skeins) last(at gauge.Measurement) (gauge.Measurement, bool) {
+	if !k.Sequence.Repeats {
+		return at, true
+	}
+	whole := k.Each.Measurement()
+	return whole.Sub(k.Sequence.phase(whole.Sub(at))), true
+}

@@ -1,0 +1,129 @@
+package yarn
+
+import (
+	"fmt"
+
+	"example.com/panelmath/gauge"
+	"example.com/panelmath/internal/text"
+	"github.com/shopspring/decimal"
+)
+
+// MaxLength is the longest length of yarn anything here takes, in metres:
+// 100 km.
+const MaxLength = 100_000
+
+// Length is a length of yarn as a label prints it or a tape reads it: `230 yd`.
+// It is a type of its own because a skein is longer than gauge.MaxLength, and is
+// never negative. A gauge.Length converts: yarn.Length(l). The zero value has no
+// unit and is not valid.
+type Length struct {
+	Value decimal.Decimal
+	Unit  gauge.Unit
+}
+
+// ParseLength reads `230 yd`, `210 m`, `785.5 in`, `20 1/2 in`, `20½"`, with or
+// without the space.
+//
+// It returns a *gauge.ParseError if there is no number or no unit, the unit is
+// unknown, the number is negative or out of bounds, or the length exceeds 100 km.
+func ParseLength(s string) (Length, error) {
+	fail := func(cause string, err error) (Length, error) {
+		return Length{}, &gauge.ParseError{Kind: "yarn length", Text: s, Cause: cause, Err: err}
+	}
+	if len(s) > text.Limit {
+		return fail("text too long; at most 10000 characters", gauge.ErrBounds)
+	}
+	number, unit := splitUnit(s)
+	d, cause := readNumber(number)
+	if cause != "" {
+		return fail(cause, nil)
+	}
+	if unit == "" {
+		return fail("no unit; want yd, m, in, ft, cm or mm", nil)
+	}
+	u, err := gauge.ParseUnit(unit)
+	if err != nil {
+		return fail("unknown unit "+text.Quote(unit), nil)
+	}
+	l := Length{Value: d, Unit: u}
+	if err := l.Validate(); err != nil {
+		return fail("longer than 100 km, or a number out of bounds", gauge.ErrBounds)
+	}
+	return l, nil
+}
+
+// MustLength is ParseLength for literals in tests and package variables; it
+// panics when s is not a length of yarn.
+func MustLength(s string) Length {
+	l, err := ParseLength(s)
+	if err != nil {
+		panic("yarn.MustLength: " + err.Error())
+	}
+	return l
+}
+
+// Validate returns a *gauge.FieldError if the unit is not valid, the number is
+// negative or out of bounds, or the length exceeds 100 km.
+func (l Length) Validate() error {
+	if !l.Unit.Valid() {
+		return &gauge.FieldError{Field: "Unit", Got: l.Unit.String(), Want: "yd, m, in, ft, cm or mm"}
+	}
+	if _, err := ratioOf("Value", l.Value); err != nil {
+		return err
+	}
+	if l.Value.Sign() < 0 {
+		return &gauge.FieldError{Field: "Value", Got: l.String(), Want: "at least 0"}
+	}
+	return boundLength("Value", l.Measurement())
+}
+
+// positive is Validate for a length that may not be nothing.
+func (l Length) positive(field string) error {
+	if err := l.Validate(); err != nil {
+		return gauge.InField(field, err)
+	}
+	if l.Value.Sign() == 0 {
+		return &gauge.FieldError{Field: field, Got: l.String(), Want: "more than 0"}
+	}
+	return nil
+}
+
+// boundLength reports a length of yarn below nothing or beyond MaxLength.
+func boundLength(field string, m gauge.Measurement) error {
+	if m.Sign() < 0 {
+		return &gauge.FieldError{Field: field, Got: "less than nothing", Want: "at least 0"}
+	}
+	if m.In(gauge.Metre).Cmp(gauge.Int(MaxLength)) > 0 {
+		return &gauge.FieldError{Field: field, Got: "more than 100 km", Want: "at most 100 km", Err: gauge.ErrBounds}
+	}
+	return nil
+}
+
+// unset reports the zero value.
+func (l Length) unset() bool { return l.Unit == 0 && l.Value.IsZero() }
+
+// Measurement returns the length as an exact measurement.
+func (l Length) Measurement() gauge.Measurement {
+	return gauge.MeasurementOf(exactly(l.Value), l.Unit)
+}
+
+// String returns "230 yd", which ParseLength reads back.
+func (l Length) String() string { return fmt.Sprintf("%v %v", l.Value, l.Unit) }
+
+// MarshalText returns String. It returns the error of Validate.
+func (l Length) MarshalText() ([]byte, error) {
+	if err := l.Validate(); err != nil {
+		return nil, gauge.InField("Length", err)
+	}
+	return []byte(l.String()), nil
+}
+
+// UnmarshalText reads what ParseLength reads.
+func (l *Length) UnmarshalText(b []byte) error {
+	v, err := ParseLength(string(b))
+	if err != nil {
+		return err
+	}
+	*l = v
+	return nil
+}

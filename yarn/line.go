@@ -1,0 +1,103 @@
+package yarn
+
+import (
+	"fmt"
+
+	"example.com/panelmath/gauge"
+	"example.com/panelmath/yarn/internal/say"
+)
+
+// Part says what a line of a quantity is for.
+type Part uint8
+
+// The parts of a garment that take yarn. The zero value is Fabric.
+const (
+	Fabric Part = iota
+	Foundation
+	Seam
+	Ends
+	Edging
+	Swatching
+	Spare
+)
+
+// String names the part: "seam".
+func (p Part) String() string {
+	names := [...]string{"fabric", "foundation", "seam", "ends", "edging", "swatch", "margin"}
+	if int(p) < len(names) {
+		return names[p]
+	}
+	return fmt.Sprintf("Part(%d)", uint8(p))
+}
+
+// MarshalText returns String. It returns a *gauge.FieldError for an unknown part.
+func (p Part) MarshalText() ([]byte, error) {
+	if p > Spare {
+		return nil, &gauge.FieldError{Field: "Part", Got: p.String(), Want: "a part of a garment"}
+	}
+	return []byte(p.String()), nil
+}
+
+// UnmarshalText reads what String prints. It returns a *gauge.ParseError for
+// anything else.
+func (p *Part) UnmarshalText(b []byte) error {
+	for q := Fabric; q <= Spare; q++ {
+		if q.String() == string(b) {
+			*p = q
+			return nil
+		}
+	}
+	return &gauge.ParseError{Kind: "part", Text: string(b), Cause: "want fabric, foundation, seam, ends, edging, swatch or margin"}
+}
+
+// Line is one line of a quantity: the yarn that one thing takes, exact, and how
+// much less or more it might be. The zero value is fabric that takes nothing.
+type Line struct {
+	Name   string            `json:"name"`
+	Part   Part              `json:"part"`
+	Piece  string            `json:"piece,omitempty"` // the piece it belongs to; empty where it belongs to none
+	Yarn   string            `json:"yarn,omitempty"`  // the yarn or colour it is worked in; empty where there is only one
+	Length gauge.Measurement `json:"length"`
+	Less   gauge.Measurement `json:"less"` // it may be this much less than Length
+	More   gauge.Measurement `json:"more"` // it may be this much more
+	Why    string            `json:"why"`  // the arithmetic, in one sentence
+}
+
+// Validate returns a *gauge.FieldError if the part is unknown, the length is
+// negative or beyond 100 km, or Less or More is negative or Less exceeds the
+// length.
+func (l Line) Validate() error {
+	if l.Part > Spare {
+		return &gauge.FieldError{Field: "Line.Part", Got: l.Part.String(), Want: "a part of a garment"}
+	}
+	if err := boundLength("Line.Length", l.Length); err != nil {
+		return err
+	}
+	if err := boundLength("Line.More", l.More); err != nil {
+		return err
+	}
+	if l.Less.Sign() < 0 || l.Less.Cmp(l.Length) > 0 {
+		return &gauge.FieldError{Field: "Line.Less", Got: l.Less.String(), Want: "0 to the length of the line"}
+	}
+	return nil
+}
+
+// checked returns the line, or the error of Validate and no line.
+func (l Line) checked() (Line, error) {
+	if err := l.Validate(); err != nil {
+		return Line{}, err
+	}
+	return l, nil
+}
+
+// Explain returns the name and the arithmetic in one sentence.
+func (l Line) Explain() string {
+	why := l.Why
+	if why == "" {
+		why = say.In(l.Length, gauge.Metre) + " given"
+	}
+	if l.Name == "" {
+		return why
+	}
+	return l.Name + ": " + why
+}

@@ -1,0 +1,97 @@
+package yarn
+
+import (
+	"strings"
+
+	"example.com/panelmath/gauge"
+	"example.com/panelmath/internal/text"
+	"github.com/shopspring/decimal"
+)
+
+// Margin is what is bought beyond the calculated quantity, as a percentage of
+// it. The zero value is no margin. A negative margin, down to -100, takes away.
+type Margin struct {
+	Percent decimal.Decimal
+}
+
+// Validate returns a *gauge.FieldError if the percentage is below -100, above
+// 1000, or out of the bounds of a number.
+func (m Margin) Validate() error {
+	if _, err := ratioOf("Margin.Percent", m.Percent); err != nil {
+		return err
+	}
+	if m.Percent.LessThan(decimal.NewFromInt(-100)) || m.Percent.GreaterThan(decimal.NewFromInt(1000)) {
+		return &gauge.FieldError{Field: "Margin.Percent", Got: m.Percent.String(), Want: "-100 to 1000", Err: gauge.ErrBounds}
+	}
+	return nil
+}
+
+// share returns the margin as a number: 10% is 1/10.
+func (m Margin) share() gauge.Ratio { return over(exactly(m.Percent), gauge.Int(100)) }
+
+// String returns "10%", which ParseMargin reads back.
+func (m Margin) String() string { return m.Percent.String() + "%" }
+
+// ParseMargin reads `10%`, `7.5 %`, `-5%`, `10 percent`. A bare number is not
+// read: 0.1 and 10 could both be meant.
+//
+// It returns a *gauge.ParseError if s is none of these or breaks the bounds of
+// Margin.
+func ParseMargin(s string) (Margin, error) {
+	fail := func(cause string, err error) (Margin, error) {
+		return Margin{}, &gauge.ParseError{Kind: "margin", Text: s, Cause: cause, Err: err}
+	}
+	if len(s) > text.Limit {
+		return fail("text too long; at most 10000 characters", gauge.ErrBounds)
+	}
+	body := strings.TrimSpace(s)
+	number, ok := strings.CutSuffix(body, "%")
+	if !ok {
+		number, ok = strings.CutSuffix(body, "percent")
+	}
+	if !ok {
+		return fail("no percent sign; want a percentage like 10%", nil)
+	}
+	number = strings.TrimSpace(number)
+	unsigned, minus := strings.CutPrefix(strings.Replace(number, "−", "-", 1), "-")
+	d, cause := readNumber(strings.TrimPrefix(unsigned, "+"))
+	if cause != "" {
+		return fail(cause, nil)
+	}
+	if minus {
+		d = d.Neg()
+	}
+	m := Margin{Percent: d}
+	if err := m.Validate(); err != nil {
+		return fail("want -100% to 1000%", gauge.ErrBounds)
+	}
+	return m, nil
+}
+
+// MustMargin is ParseMargin for literals in tests and package variables; it
+// panics when s is not a margin.
+func MustMargin(s string) Margin {
+	m, err := ParseMargin(s)
+	if err != nil {
+		panic("yarn.MustMargin: " + err.Error())
+	}
+	return m
+}
+
+// MarshalText returns String. It returns the error of Validate.
+func (m Margin) MarshalText() ([]byte, error) {
+	if err := m.Validate(); err != nil {
+		return nil, err
+	}
+	return []byte(m.String()), nil
+}
+
+// UnmarshalText reads what ParseMargin reads.
+func (m *Margin) UnmarshalText(b []byte) error {
+	v, err := ParseMargin(string(b))
+	if err != nil {
+		return err
+	}
+	*m = v
+	return nil
+}
