@@ -215,7 +215,7 @@ func TestReadChartRefuses(t *testing.T) {
 		{"size,measure,unit,low,high\nS,chest,in,32\n", `read chart "own": record on line 2: wrong number of fields`},
 		{"size,measure,unit,low,high\nS,chest,in,32,34\nS,ear,in,2,2\n", `read chart "own": line 3: parse measure: "ear": unknown measure "ear"; want chest, waist, hip, upper arm, head, cross back, armhole depth, back waist length, back hip length, arm length to underarm, centre back neck to wrist`},
 		{"size,measure,unit,low,high\nS,chest,inn,32,34\n", `read chart "own": line 2: parse length: "32 inn": unknown unit "inn"`},
-		{"size,measure,unit,low,high\nS,chest,in,32,x\n", `read chart "own": line 2: parse length: "x in": no number at "x in"; want a number and a unit, like 20 1/2 in`},
+		{"size,measure,unit,low,high\nS,chest,in,32,x\n", `read chart "own": line 2: parse length: "x in": want a number and a unit, like 20 1/2 in, got "x in"`},
 		{"size,measure,unit,low,high,check\nS,chest,in,32,34,guess\n", `read chart "own": line 2: parse basis: "guess": unknown basis "guess"; want stated, two-sources, one-source or memory`},
 		{"size,measure,unit,low,high\nS,chest,in,36,34\n", `read chart "own": size S: chest: High: got 34 in, want at least Low, 36 in`},
 		{many.String(), `read chart "own": more than 64 sizes: out of bounds`},
