@@ -7,48 +7,6 @@ import (
 	"example.com/panelmath/gauge"
 )
 
-// End is an end of a printed range. The zero value is HighEnd: the largest body
-// of the size must get into the garment.
-type End uint8
-
-// The ends of a range, and its middle.
-const (
-	HighEnd End = iota
-	LowEnd
-	MiddleOfRange
-)
-
-// Ruling says whose measure rules a part of the garment: which member of a
-// group, and which end of its printed range. The zero value is the high end of
-// the largest member.
-type Ruling struct {
-	Member Which
-	End    End
-}
-
-// Ruled returns the measure m of the member and end that rule, by the chart's
-// column u. It returns the errors of Group.Body, and a *gauge.FieldError if the
-// ruling is not valid.
-func (g Group) Ruled(m Measure, u gauge.Unit, r Ruling) (gauge.Measurement, error) {
-	if r.Member > MiddleMember || r.End > MiddleOfRange {
-		return gauge.Measurement{}, &gauge.FieldError{Field: "Ruling", Got: fmt.Sprintf("member %d, end %d", r.Member, r.End), Want: "0 to 2 each"}
-	}
-	if len(g.Members) == 0 {
-		return gauge.Measurement{}, noMembers()
-	}
-	b, err := g.Chart.Body(g.Member(r.Member), m, u)
-	if err != nil {
-		return gauge.Measurement{}, err
-	}
-	switch r.End {
-	case LowEnd:
-		return b.Low.Measurement(), nil
-	case MiddleOfRange:
-		return b.Middle(), nil
-	}
-	return b.High.Measurement(), nil
-}
-
 // OnChart grades a measure by the chart: the measure of the body that rules each
 // group, and the ease beyond it, one for all groups or one for each. Nothing is
 // smoothed: where the chart has uneven steps, so has the result.
@@ -118,14 +76,15 @@ func ShareOf(r Run[gauge.Measurement], share gauge.Ratio) Run[gauge.Measurement]
 
 // Smoothed is a run that was smoothed, and every value that this changed.
 type Smoothed struct {
-	Values  Run[gauge.Measurement]
-	Changes []Change // in order; none where nothing had to change
+	Values  Run[gauge.Measurement] `json:"values"`
+	Changes []Change               `json:"changes"` // in order; none where nothing had to change
 }
 
 // Change is a value before and after smoothing.
 type Change struct {
-	Index    int // place of the size
-	From, To gauge.Measurement
+	Index int               `json:"index"` // place of the size
+	From  gauge.Measurement `json:"from"`
+	To    gauge.Measurement `json:"to"`
 }
 
 // EvenSteps smooths a run to the same step from size to size, between its

@@ -1,6 +1,7 @@
 package grade_test
 
 import (
+	"encoding/json"
 	"strings"
 	"testing"
 
@@ -75,7 +76,7 @@ func TestOnChartRefuses(t *testing.T) {
 	_, err = grade.OnChart(groups, grade.Chest, gauge.Inch, grade.Ruling{}, grade.Run[grade.Ease]{{}, {Unit: 99}})
 	require.EqualError(t, err, "size 4–6: Ease.Unit: got Unit(99), want mm, cm, m, in, ft or yd")
 	_, err = grade.OnChart(groups, grade.Chest, gauge.Inch, grade.Ruling{End: 9}, ease)
-	require.EqualError(t, err, "size 2: Ruling: got member 0, end 9, want 0 to 2 each")
+	require.EqualError(t, err, "size 2: Ruling.End: got End(9), want high, low, middle")
 	_, err = grade.Group{}.Ruled(grade.Chest, gauge.Inch, grade.Ruling{})
 	require.EqualError(t, err, "Group.Members: got none, want at least one")
 }
@@ -237,12 +238,12 @@ func TestEaseExamples(t *testing.T) {
 
 // Heinz, Peterson, Johnson and Kerk (2003), Exploring Relationships in Body
 // Dimensions, Journal of Statistics Education 11(2): over 260 women, the flexed
-// upper arm is -2.7262 + 0.35816 · chest (cm), with a residual SD of 1.571 cm
-// (from memory of a fit to the published data, which is not copied here). The
-// arm there is flexed, so larger than the charts' relaxed one; the chest is
-// taken above the bust, so smaller than the charts', which makes the estimate
-// for a bust too large: both err to the safe side. No woman there had a chest
-// above 109 cm; beyond XL the line is carried on.
+// upper arm is -2.7262 + 0.35816 · chest (cm), with a residual SD of 1.571 cm: a
+// least-squares fit to the published data, which is not copied here. The arm
+// there is flexed, so larger than the charts' relaxed one; the chest is taken
+// just above the bust, so smaller than the charts', and reading a bust as such a
+// chest makes the arm too large: both err to the safe side. No woman there had a
+// chest above 109 cm; beyond size L the line is carried on.
 func TestArmholesClearRealArms(t *testing.T) {
 	chart := standard(t, "women")
 	groups, err := chart.Groups([][]string{{"XS", "S"}, {"M", "L"}, {"XL", "2X"}, {"3X", "4X", "5X"}})
@@ -348,4 +349,24 @@ func FuzzParseEase(f *testing.F) {
 			t.Fatalf("%q prints %v, which reads as %v, %v", s, e, again, err)
 		}
 	})
+}
+
+func TestRulingText(t *testing.T) {
+	for _, r := range []grade.Ruling{{}, {Member: grade.SmallestMember, End: grade.LowEnd}, {Member: grade.MiddleMember, End: grade.MiddleOfRange}} {
+		b, err := json.Marshal(r)
+		require.NoError(t, err)
+		var back grade.Ruling
+		require.NoError(t, json.Unmarshal(b, &back))
+		require.Equal(t, r, back)
+	}
+	b, err := json.Marshal(grade.Ruling{})
+	require.NoError(t, err)
+	require.Equal(t, `{"member":"largest","end":"high"}`, string(b))
+	require.Error(t, new(grade.Which).UnmarshalText([]byte("oldest")))
+	require.Error(t, new(grade.End).UnmarshalText([]byte("left")))
+	require.EqualError(t, grade.Ruling{Member: 7}.Validate(), "Ruling.Member: got Member(7), want largest, smallest, middle")
+
+	b, err = json.Marshal(grade.EvenSteps(inches("5", "5.5", "7")))
+	require.NoError(t, err)
+	require.Equal(t, `{"values":["127 mm","152.4 mm","177.8 mm"],"changes":[{"index":1,"from":"139.7 mm","to":"152.4 mm"}]}`, string(b))
 }

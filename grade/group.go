@@ -107,17 +107,6 @@ func (g Group) Smallest() string { return g.Member(SmallestMember) }
 // Largest returns the largest member, or nothing for a group of none.
 func (g Group) Largest() string { return g.Member(LargestMember) }
 
-// Which names the member of a group whose measure rules a part of the garment.
-// The zero value is LargestMember: nobody's arm is left out.
-type Which uint8
-
-// In a group of an even number, the middle member is the larger of the two.
-const (
-	LargestMember Which = iota
-	SmallestMember
-	MiddleMember
-)
-
 // Member returns the ruling member, or nothing for a group of none.
 func (g Group) Member(w Which) string {
 	n := len(g.Members)
