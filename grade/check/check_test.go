@@ -1,6 +1,7 @@
 package check_test
 
 import (
+	"encoding/json"
 	"fmt"
 	"testing"
 
@@ -463,4 +464,26 @@ func TestOneChangedValueIsFound(t *testing.T) {
 			}
 		}
 	}
+}
+
+func TestJSON(t *testing.T) {
+	for _, l := range []check.List{counts(t, "chain", "66 (66, 70)", 3), lengths(t, "width", "8 (9.5) in")} {
+		b, err := json.Marshal(l)
+		require.NoError(t, err)
+		var back check.List
+		require.NoError(t, json.Unmarshal(b, &back))
+		require.NoError(t, back.Validate())
+		again, err := json.Marshal(back)
+		require.NoError(t, err)
+		require.Equal(t, string(b), string(again))
+	}
+	b, err := json.Marshal(counts(t, "chain", "66 (70)", 2))
+	require.NoError(t, err)
+	require.Equal(t, `{"name":"chain","sizes":["1","2"],"values":["66","70"]}`, string(b))
+	f := check.Fabric{Over: gauge.MustGauge("16 sts and 12 rows = 4 in").Stitches, Pieces: 2}
+	b, err = json.Marshal(f)
+	require.NoError(t, err)
+	var back check.Fabric
+	require.NoError(t, json.Unmarshal(b, &back))
+	require.NoError(t, back.Validate())
 }

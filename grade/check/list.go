@@ -12,10 +12,10 @@ import (
 // List is one value per size as a pattern prints it. The zero value has no
 // sizes and is not valid.
 type List struct {
-	Name   string                     // what the values are: "back, stitches"
-	Sizes  grade.Run[string]          // the labels
-	Values grade.Run[decimal.Decimal] // one for each size; 0 skips the size
-	Unit   gauge.Unit                 // of lengths; no unit for counts
+	Name   string                     `json:"name"`          // what the values are: "back, stitches"
+	Sizes  grade.Run[string]          `json:"sizes"`         // the labels
+	Values grade.Run[decimal.Decimal] `json:"values"`        // one for each size; 0 skips the size
+	Unit   gauge.Unit                 `json:"unit,omitzero"` // of lengths; no unit for counts
 }
 
 // Counts returns a list of counts.

@@ -205,11 +205,11 @@ func AtMost(l, limit List) ([]Finding, error) {
 
 // Fabric says how a count makes a width.
 type Fabric struct {
-	Over       gauge.Over   // stitches (or rows) over their span
-	Pieces     int          // widths like the printed one that the count makes; 0 stands for 1
-	NotCounted int          // stitches that make no width: a steek, a seam, an overlap
-	Grid       gauge.Grid   // on which the widths are printed
-	Within     gauge.Length // a printed width this far off is right; nothing at all means: as the grid prints it
+	Over       gauge.Over   `json:"over"`            // stitches (or rows) over their span
+	Pieces     int          `json:"pieces"`          // widths like the printed one that the count makes; 0 stands for 1
+	NotCounted int          `json:"not_counted"`     // stitches that make no width: a steek, a seam, an overlap
+	Grid       gauge.Grid   `json:"grid"`            // on which the widths are printed
+	Within     gauge.Length `json:"within,omitzero"` // a printed width this far off is right; nothing at all means: as the grid prints it
 }
 
 // Validate returns a *gauge.FieldError if a field is out of its range.
