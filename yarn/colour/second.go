@@ -5,6 +5,7 @@ import (
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/yarn"
+	"example.com/panelmath/yarn/internal/name"
 	"example.com/panelmath/yarn/internal/say"
 )
 
@@ -18,15 +19,26 @@ const (
 	Mirrored              // the colours in the opposite order: the last row of the second is like the first row of the first
 )
 
-// String returns "repeated" or "mirrored".
-func (s Style) String() string {
-	switch s {
-	case Repeated:
-		return "repeated"
-	case Mirrored:
-		return "mirrored"
+var styles = [...]string{"repeated", "mirrored"}
+
+// String returns the name: "repeated".
+func (s Style) String() string { return name.Of("Style", styles[:], uint8(s)) }
+
+// MarshalText returns String. It returns a *gauge.FieldError for a value that is
+// none of the above.
+func (s Style) MarshalText() ([]byte, error) {
+	return name.Marshal("Style", styles[:], uint8(s))
+}
+
+// UnmarshalText reads what String prints. It returns a *gauge.ParseError for
+// anything else.
+func (s *Style) UnmarshalText(b []byte) error {
+	n, err := name.Read("Style", styles[:], b)
+	if err != nil {
+		return err
 	}
-	return fmt.Sprintf("Style(%d)", uint8(s))
+	*s = Style(n)
+	return nil
 }
 
 // Skeins is the yarn that both panels come from: skeins of one length, each

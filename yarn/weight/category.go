@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/yarn/internal/name"
 	"example.com/panelmath/yarn/internal/say"
 	"example.com/panelmath/yarn/internal/table"
 	"github.com/shopspring/decimal"
@@ -32,17 +33,27 @@ const (
 	ByGrist                   // length to a mass
 )
 
-// String names the basis: "crochet gauge".
-func (b Basis) String() string {
-	names := [...]string{"crochet gauge", "knit gauge", "hook", "needle", "wraps per inch", "grist"}
-	if int(b) < len(names) {
-		return names[b]
-	}
-	return fmt.Sprintf("Basis(%d)", uint8(b))
+var basisNames = [...]string{"crochet gauge", "knit gauge", "hook", "needle", "wraps per inch", "grist"}
+
+// String returns the name: "crochet gauge".
+func (b Basis) String() string { return name.Of("Basis", basisNames[:], uint8(b)) }
+
+// MarshalText returns String. It returns a *gauge.FieldError for a value that is
+// none of the above.
+func (b Basis) MarshalText() ([]byte, error) {
+	return name.Marshal("Basis", basisNames[:], uint8(b))
 }
 
-// MarshalText returns String.
-func (b Basis) MarshalText() ([]byte, error) { return []byte(b.String()), nil }
+// UnmarshalText reads what String prints. It returns a *gauge.ParseError for
+// anything else.
+func (b *Basis) UnmarshalText(t []byte) error {
+	n, err := name.Read("Basis", basisNames[:], t)
+	if err != nil {
+		return err
+	}
+	*b = Basis(n)
+	return nil
+}
 
 // Range is one published range of one category, both ends included. Categories
 // overlap, and the schemes conflict; every range says where it stands.
@@ -133,20 +144,20 @@ func newRange(row map[string]string, name string, b Basis, low, high, unit, edit
 // Measured is what is known of a yarn. Leave what was not measured at its zero
 // value; at least one is needed.
 type Measured struct {
-	Crochet gauge.Over   // single crochet over a span (US terms); double crochet for lace
-	Knit    gauge.Over   // stockinette over a span
-	Hook    gauge.Length // that gave the crochet gauge, or that the label names
-	Needle  gauge.Length
-	Wraps   gauge.Over // wraps over a span of a ruler, side by side
-	Grist   Grist
+	Crochet gauge.Over   `json:"crochet,omitzero"` // single crochet over a span (US terms); double crochet for lace
+	Knit    gauge.Over   `json:"knit,omitzero"`    // stockinette over a span
+	Hook    gauge.Length `json:"hook,omitzero"`    // that gave the crochet gauge, or that the label names
+	Needle  gauge.Length `json:"needle,omitzero"`
+	Wraps   gauge.Over   `json:"wraps,omitzero"` // wraps over a span of a ruler, side by side
+	Grist   Grist        `json:"grist,omitzero"`
 }
 
 // Verdict is every category that fits, and on what basis.
 type Verdict struct {
-	Fits []Range // every range that holds a measured figure
-	Gaps []Basis // what was measured and no range holds
-	All  []int   // categories that fit on every basis measured, lowest first
-	Any  []int   // categories that fit on at least one
+	Fits []Range `json:"fits"` // every range that holds a measured figure
+	Gaps []Basis `json:"gaps"` // what was measured and no range holds
+	All  []int   `json:"all"`  // categories that fit on every basis measured, lowest first
+	Any  []int   `json:"any"`  // categories that fit on at least one
 }
 
 // Categories returns every category that fits the measured figures, with the
