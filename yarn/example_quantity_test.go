@@ -107,7 +107,7 @@ func ExampleQuantity_CoverMargin() {
 
 func ExampleSwatch_Validate() {
 	fmt.Println(yarn.Swatch{Width: gauge.MustLength("6 in"), Height: gauge.MustLength("6 in")}.Validate())
-	// Output: Swatch.Mass.Unit: got MassUnit(0), want g, kg, oz or lb
+	// Output: Swatch.Mass: got no mass and no length of yarn, want one of the two
 }
 
 func ExampleSwatch_Area() {

@@ -76,6 +76,9 @@ func (r Range) holds(x gauge.Ratio) bool {
 	return x.Rat().Cmp(r.Low.Rat()) >= 0 && (r.Open || x.Rat().Cmp(r.High.Rat()) <= 0)
 }
 
+// superseded reports a range of an earlier edition of the standard.
+func (r Range) superseded() bool { return r.Edition != "" && r.Edition != "current" }
+
 // String returns "4 worsted: 9 to 10 wpi (PM)".
 func (r Range) String() string {
 	span := r.Low.String() + " to " + r.High.String()
@@ -88,7 +91,7 @@ func (r Range) String() string {
 		span = r.Low.String()
 	}
 	edition := ""
-	if r.Edition != "" && r.Edition != "current" {
+	if r.superseded() {
 		edition = ", edition " + r.Edition
 	}
 	return fmt.Sprintf("%d %s: %s %s (%s%s)", r.Category, r.Name, span, r.Unit, r.Source, edition)
@@ -152,9 +155,10 @@ type Measured struct {
 	Grist   Grist        `json:"grist,omitzero"`
 }
 
-// Verdict is every category that fits, and on what basis.
+// Verdict is every category that fits, and on what basis. A range that only an
+// earlier edition of the standard has stands in Fits and counts for nothing else.
 type Verdict struct {
-	Fits []Range `json:"fits"` // every range that holds a measured figure
+	Fits []Range `json:"fits"` // every range that holds a measured figure, earlier editions too
 	Gaps []Basis `json:"gaps"` // what was measured and no range holds
 	All  []int   `json:"all"`  // categories that fit on every basis measured, lowest first
 	Any  []int   `json:"any"`  // categories that fit on at least one
@@ -176,7 +180,9 @@ func Categories(m Measured) (Verdict, error) {
 		for _, r := range all {
 			if r.Basis == b && r.holds(in(r.Unit)) {
 				v.Fits = append(v.Fits, r)
-				fits[b] = append(fits[b], r.Category)
+				if !r.superseded() {
+					fits[b] = append(fits[b], r.Category)
+				}
 			}
 		}
 		if fits[b] == nil {
