@@ -1,9 +1,11 @@
 package gauge
 
 import (
-	"fmt"
+	"math/big"
+	"strings"
 
 	"example.com/panelmath/internal/exact"
+	"example.com/panelmath/internal/text"
 	"github.com/shopspring/decimal"
 )
 
@@ -29,54 +31,83 @@ const (
 	WholeCentimetreAt25
 )
 
-// grids holds, for each grid, its unit, its steps to the unit, the size of a
-// step as a decimal, and ten times the millimetres that count as one unit.
-func (g Grid) shape() (u Unit, steps int64, step decimal.Decimal, tenths int64) {
+// gridNames are the text forms, in the order of the constants.
+var gridNames = [...]string{
+	"quarter inch", "eighth inch", "half inch", "whole inch", "half centimetre", "whole centimetre",
+	"half centimetre at 2.5 to the inch", "whole centimetre at 2.5 to the inch",
+}
+
+// shape returns the printed unit, the steps in it, and the hundredths of a
+// millimetre that are printed as one. A grid that is not valid is QuarterInch.
+func (g Grid) shape() (u Unit, steps, hundredths int64) {
 	switch g {
 	case EighthInch:
-		return Inch, 8, decimal.New(125, -3), 254
+		return Inch, 8, 2540
 	case HalfInch:
-		return Inch, 2, decimal.New(5, -1), 254
+		return Inch, 2, 2540
 	case WholeInch:
-		return Inch, 1, decimal.New(1, 0), 254
+		return Inch, 1, 2540
 	case HalfCentimetre:
-		return Centimetre, 2, decimal.New(5, -1), 100
+		return Centimetre, 2, 1000
 	case WholeCentimetre:
-		return Centimetre, 1, decimal.New(1, 0), 100
-	case HalfCentimetreAt25: // 25.4 mm print as 2.5 cm: a printed centimetre is 10.16 mm
-		return Centimetre, 2, decimal.New(5, -1), 0
+		return Centimetre, 1, 1000
+	case HalfCentimetreAt25: // an inch is printed as 2.5 cm: 25.4 mm / 2.5
+		return Centimetre, 2, 1016
 	case WholeCentimetreAt25:
-		return Centimetre, 1, decimal.New(1, 0), 0
+		return Centimetre, 1, 1016
 	}
-	return Inch, 4, decimal.New(25, -2), 254
+	return Inch, 4, 2540
+}
+
+// Validate returns a *FieldError if g is none of the grids above.
+func (g Grid) Validate() error {
+	_, err := g.MarshalText()
+	return err
 }
 
 // Unit returns the unit that g prints.
 func (g Grid) Unit() Unit {
-	u, _, _, _ := g.shape()
+	u, _, _ := g.shape()
 	return u
 }
 
-// String names the grid: "quarter inch".
-func (g Grid) String() string {
-	names := [...]string{"quarter inch", "eighth inch", "half inch", "whole inch", "half centimetre", "whole centimetre",
-		"half centimetre at 2.5 to the inch", "whole centimetre at 2.5 to the inch"}
-	if int(g) < len(names) {
-		return names[g]
+// String names the grid: "quarter inch". ParseGrid reads it back.
+func (g Grid) String() string { return nameOf("Grid", g, gridNames[:]) }
+
+// ParseGrid reads the name of a grid, in either spelling of centimetre and
+// whatever the case: "half centimetre", "Quarter inch".
+//
+// It returns a *ParseError if s is none of them.
+func ParseGrid(s string) (Grid, error) {
+	g, err := parseName[Grid]("grid", s, gridNames[:])
+	if err == nil || len(s) > text.Limit {
+		return g, err
 	}
-	return fmt.Sprintf("Grid(%d)", uint8(g))
+	if g, err := parseName[Grid]("grid", strings.ReplaceAll(strings.ToLower(s), "centimeter", "centimetre"), gridNames[:]); err == nil {
+		return g, nil
+	}
+	return 0, err
+}
+
+// MarshalText returns String. It returns the error of Validate.
+func (g Grid) MarshalText() ([]byte, error) { return marshalName("Grid", g, gridNames[:]) }
+
+// UnmarshalText reads what ParseGrid reads.
+func (g *Grid) UnmarshalText(b []byte) error {
+	v, err := ParseGrid(string(b))
+	if err == nil {
+		*g = v
+	}
+	return err
 }
 
 // Round returns m on the grid, rounded once, a tie away from zero.
 func (g Grid) Round(m Measurement) Length {
-	u, steps, step, tenths := g.shape()
-	unit, _ := exact.New(tenths, 10)
-	if tenths == 0 {
-		unit, _ = exact.New(1016, 100)
-	}
-	x, _ := m.mm.Quo(unit)
-	n := Ratio{x.Mul(exact.Int(steps))}.Decimal(0)
-	return Length{Value: n.Mul(step), Unit: u}
+	u, steps, hundredths := g.shape()
+	x, _ := exact.New(steps*100, hundredths) // steps in a millimetre
+	n := m.mm.Mul(x).Digits(0)
+	// Steps are halves, quarters or eighths: 125 thousandths is the finest.
+	return Length{Value: decimal.NewFromBigInt(n.Mul(n, big.NewInt(1000/steps)), -3), Unit: u}
 }
 
 // Number returns m on the grid as a person writes it, without the unit: inches
@@ -85,17 +116,12 @@ func (g Grid) Round(m Measurement) Length {
 func (g Grid) Number(m Measurement) string {
 	v := g.Round(m).Value
 	if g.Unit() != Inch {
-		return v.String()
+		return plain(v)
 	}
 	whole := v.Abs().Truncate(0)
-	s, part := whole.String(), v.Abs().Sub(whole)
-	for _, sign := range []string{"½", "¼", "¾", "⅛", "⅜", "⅝", "⅞"} {
-		if d, _ := vulgar(sign); d.Equal(part) {
-			s += sign
-			if whole.IsZero() {
-				s = sign
-			}
-		}
+	s := vulgarOf(v.Abs().Sub(whole).Shift(3).IntPart())
+	if s == "" || !whole.IsZero() {
+		s = plain(whole) + s
 	}
 	if v.Sign() < 0 {
 		s = "-" + s

@@ -1,10 +1,7 @@
 package gauge
 
 import (
-	"strings"
-
 	"example.com/panelmath/internal/exact"
-	"example.com/panelmath/internal/text"
 	"github.com/shopspring/decimal"
 )
 
@@ -24,74 +21,22 @@ type Length struct {
 // together give inches. Fractions are those of a tape measure and of tenths,
 // which are exact decimals.
 //
-// It returns a *ParseError if there is no number or no unit, the unit is
-// unknown, a comma stands as decimal mark, the number breaks the bounds, or
-// the length exceeds 100 m.
+// It returns a *ParseError with the place if there is no number or no unit, the
+// unit is unknown, a comma stands as decimal mark, the number breaks the
+// bounds, or the length exceeds 100 m.
 func ParseLength(s string) (Length, error) {
-	fail := func(at int, cause string, err error) (Length, error) {
-		return Length{}, &ParseError{Kind: "length", Text: s, At: at, Cause: cause, Err: err}
+	p, err := newScanner("length", s)
+	if err != nil {
+		return Length{}, err
 	}
-	if len(s) > text.Limit {
-		return fail(text.Limit, "text too long; at most 10000 characters", ErrBounds)
+	l, err := p.length()
+	if err == nil {
+		err = p.end()
 	}
-	i := len(s) - len(strings.TrimLeft(s, " \t"))
-	body := strings.TrimRight(s, " \t")
-	first, at, u, cause, bad := scanLength(body, i, true)
-	if cause != "" {
-		return fail(bad, cause, nil)
-	}
-	l := Length{Value: first, Unit: u}
-	if u == Foot && at < len(body) {
-		inches, end, iu, cause, bad := scanLength(body, at, false)
-		if cause != "" || iu != Inch {
-			if cause == "" {
-				bad, cause = at, "feet are followed by inches alone: 5 ft 3 in"
-			}
-			return fail(bad, cause, nil)
-		}
-		if first.Sign() < 0 || strings.HasPrefix(body[i:], "-") || strings.HasPrefix(body[i:], "−") {
-			inches = inches.Neg()
-		}
-		l = Length{Value: first.Mul(decimal.NewFromInt(12)).Add(inches), Unit: Inch}
-		at = end
-	}
-	if at < len(body) {
-		return fail(at, "unexpected "+text.Quote(body[at:])+" after the length", nil)
-	}
-	if err := l.Validate(); err != nil {
-		return fail(i, "longer than 100 m, or a number out of bounds", ErrBounds)
+	if err != nil {
+		return Length{}, err
 	}
 	return l, nil
-}
-
-// scanLength reads a number and its unit at s[i:] and the blanks after them.
-func scanLength(s string, i int, signed bool) (d decimal.Decimal, at int, u Unit, cause string, bad int) {
-	d, n, cause := scanNumber(s[i:], signed)
-	if cause != "" {
-		return d, 0, 0, cause, i
-	}
-	if n == 0 {
-		return d, 0, 0, "no number at " + text.Quote(s[i:]) + "; want a number and a unit, like 20 1/2 in", i
-	}
-	at = i + n
-	for at < len(s) && (s[at] == ' ' || s[at] == '\t' || s[at] == '-') {
-		at++
-	}
-	end := at
-	for end < len(s) && s[end] != ' ' && s[end] != '\t' && (s[end] < '0' || s[end] > '9') {
-		end++
-	}
-	if end == at {
-		return d, 0, 0, "no unit; want mm, cm, m, in, ft or yd", at
-	}
-	u, err := ParseUnit(s[at:end])
-	if err != nil {
-		return d, 0, 0, "unknown unit " + text.Quote(s[at:end]), at
-	}
-	for end < len(s) && (s[end] == ' ' || s[end] == '\t') {
-		end++
-	}
-	return d, end, u, "", 0
 }
 
 // MustLength is ParseLength for literals in tests and package variables; it
@@ -129,7 +74,7 @@ func (l Length) Measurement() Measurement {
 
 // String returns `20.5 in`, which ParseLength reads back. For halves and
 // quarters see Grid.
-func (l Length) String() string { return l.Value.String() + " " + l.Unit.String() }
+func (l Length) String() string { return plain(l.Value) + " " + l.Unit.String() }
 
 // MarshalText returns String. It returns the error of Validate.
 func (l Length) MarshalText() ([]byte, error) {

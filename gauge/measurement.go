@@ -1,6 +1,10 @@
 package gauge
 
-import "example.com/panelmath/internal/exact"
+import (
+	"strings"
+
+	"example.com/panelmath/internal/exact"
+)
 
 // Measurement is an exact length without a unit of its own: the form in which
 // finished measurements travel, since 101 stitches at 13 over 4 in are no
@@ -45,11 +49,41 @@ func (m Measurement) Equal(o Measurement) bool { return m.mm.Cmp(o.mm) == 0 }
 // Sign returns -1, 0 or +1.
 func (m Measurement) Sign() int { return m.mm.Sign() }
 
-// String returns m in millimetres: "1231.9 mm", or as a fraction, "13000/3 mm".
+// String returns m in millimetres, exactly: "1231.9 mm", or as a fraction,
+// "13000/3 mm", where that is no decimal. ParseMeasurement reads it back. For people see Grid.
 func (m Measurement) String() string {
 	x := m.In(Millimetre)
-	if d := x.Decimal(10); d.Rat().Cmp(x.Rat()) == 0 {
-		return d.String() + " mm"
+	if d, ok := x.ExactDecimal(); ok {
+		return plain(d) + " mm"
 	}
 	return x.String() + " mm"
+}
+
+// ParseMeasurement reads what String prints, of any length, a ratio of any unit
+// ("100/3 cm"), and whatever ParseLength reads.
+//
+// It returns a *ParseError if s is none of these.
+func ParseMeasurement(s string) (Measurement, error) {
+	if i := strings.LastIndexByte(s, ' '); i > 0 {
+		x, err := ParseRatio(s[:i])
+		u, err2 := ParseUnit(s[i+1:])
+		if err == nil && err2 == nil {
+			return MeasurementOf(x, u), nil
+		}
+	}
+	l, err := ParseLength(s)
+	return l.Measurement(), err
+}
+
+// MarshalText returns String.
+func (m Measurement) MarshalText() ([]byte, error) { return []byte(m.String()), nil }
+
+// UnmarshalText reads what ParseMeasurement reads.
+func (m *Measurement) UnmarshalText(b []byte) error {
+	v, err := ParseMeasurement(string(b))
+	if err != nil {
+		return err
+	}
+	*m = v
+	return nil
 }

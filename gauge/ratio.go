@@ -36,18 +36,6 @@ func FromDecimal(d decimal.Decimal) (Ratio, error) {
 	return Ratio{fromDecimal(d)}, nil
 }
 
-var pow10 = [...]int64{1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15, 1e16, 1e17, 1e18}
-
-// fromDecimal needs d within bounds.
-func fromDecimal(d decimal.Decimal) exact.Ratio {
-	e := int(d.Exponent())
-	if d.NumDigits() <= 18 && e <= 0 && -e < len(pow10) {
-		r, _ := exact.New(d.CoefficientInt64(), pow10[-e])
-		return r
-	}
-	return exact.FromBig(d.Rat())
-}
-
 // Add returns x + y.
 func (x Ratio) Add(y Ratio) Ratio { return Ratio{x.r.Add(y.r)} }
 
@@ -101,6 +89,26 @@ func (x Ratio) Decimal(places int) decimal.Decimal {
 	return decimal.NewFromBigInt(x.r.Digits(places), int32(-places))
 }
 
+// ExactDecimal returns x as a decimal, and false if x has none of at most 20
+// places: a third, or a number out of bounds.
+func (x Ratio) ExactDecimal() (decimal.Decimal, bool) {
+	n := x.r.Digits(MaxExponent)
+	d := decimal.NewFromBigInt(n, -MaxExponent)
+	if (Ratio{exact.FromBig(d.Rat())}).Cmp(x) != 0 {
+		return decimal.Decimal{}, false
+	}
+	ten, rest := big.NewInt(10), new(big.Int)
+	places := MaxExponent
+	for q := new(big.Int); places > 0; places-- {
+		if q.QuoRem(n, ten, rest); rest.Sign() != 0 {
+			break
+		}
+		n.Set(q)
+	}
+	d = decimal.NewFromBigInt(n, int32(-places))
+	return d, checkNumber("", d) == nil
+}
+
 // Text returns x to exactly the given places: Share(1, 8) to 2 is "0.13".
 // Half away from zero, for printing.
 func (x Ratio) Text(places int) string {
@@ -150,4 +158,15 @@ func (x *Ratio) UnmarshalText(b []byte) error {
 	}
 	*x = r
 	return nil
+}
+
+// UnmarshalJSON reads a string or a number; null changes nothing.
+func (x *Ratio) UnmarshalJSON(b []byte) error {
+	if string(b) == "null" {
+		return nil
+	}
+	if len(b) > 1 && b[0] == '"' {
+		b = b[1 : len(b)-1]
+	}
+	return x.UnmarshalText(b)
 }

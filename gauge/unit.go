@@ -2,6 +2,7 @@ package gauge
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"example.com/panelmath/internal/exact"
@@ -62,10 +63,10 @@ func (u Unit) mm() exact.Ratio {
 //
 // It returns a *ParseError if s is none of these.
 func ParseUnit(s string) (Unit, error) {
-	w := strings.ToLower(strings.TrimSuffix(strings.TrimSpace(s), "."))
-	for u := Millimetre; u <= Yard; u++ {
-		for _, word := range strings.Fields(units[u].words) {
-			if w == word {
+	if len(s) <= text.Limit {
+		w := strings.ToLower(strings.TrimSuffix(strings.TrimSpace(s), "."))
+		for u := Millimetre; u <= Yard; u++ {
+			if slices.Contains(strings.Fields(units[u].words), w) {
 				return u, nil
 			}
 		}

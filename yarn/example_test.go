@@ -21,7 +21,7 @@ func Example() {
 		fmt.Println(err)
 		return
 	}
-	var sewing yarn.Sewing // 2.5 times the seam, 6 in at each end
+	sewing := yarn.WhipStitch() // 2.5 times the seam, 6 in at each end
 	back, _ := sewing.Seam("centre back", gauge.MustLength("23 in").Measurement())
 	left, _ := sewing.Seam("left side", gauge.MustLength("15 in").Measurement())
 	right, _ := sewing.Seam("right side", gauge.MustLength("15 in").Measurement())

@@ -68,7 +68,7 @@ func TestQuantityAgainstBigRat(t *testing.T) {
 		require.NoError(t, err)
 		lines := []yarn.Line{fabric}
 		for range 3 {
-			s, err := yarn.Sewing{}.Seam("seam", gauge.MeasurementOf(ratio(seam), gauge.Inch))
+			s, err := yarn.WhipStitch().Seam("seam", gauge.MeasurementOf(ratio(seam), gauge.Inch))
 			require.NoError(t, err)
 			lines = append(lines, s)
 		}
@@ -190,7 +190,7 @@ func TestSewingRefuses(t *testing.T) {
 		{"negative end", yarn.Sewing{End: gauge.MustLength("-1 in")}, gauge.Measurement{}, "Sewing.End: got -1 in, want at least 0"},
 		{"end without unit", yarn.Sewing{End: gauge.Length{Value: decimal.NewFromInt(3)}}, gauge.Measurement{}, "Sewing.End.Unit: got Unit(0), want mm, cm, m, in, ft or yd"},
 		{"negative seam", yarn.Sewing{}, gauge.MustLength("-1 in").Measurement(), "Seam.Length: got less than nothing, want at least 0"},
-		{"endless seam", yarn.Sewing{}, yarn.MustLength("60000 m").Measurement(), "Line.Length: got more than 100 km, want at most 100 km"},
+		{"endless seam", yarn.WhipStitch(), yarn.MustLength("60000 m").Measurement(), "Line.Length: got more than 100 km, want at most 100 km"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			_, err := c.s.Seam("side", c.len)
@@ -199,17 +199,17 @@ func TestSewingRefuses(t *testing.T) {
 	}
 }
 
-func TestSewingDefaults(t *testing.T) {
+func TestSewing(t *testing.T) {
 	seam := gauge.MustLength("10 in").Measurement()
 	for _, c := range []struct {
 		name string
 		s    yarn.Sewing
 		want string
 	}{
-		{"zero value", yarn.Sewing{}, "37 in"},
-		{"own factor", yarn.Sewing{Factor: decimal.NewFromInt(4)}, "52 in"},
-		{"own end", yarn.Sewing{End: gauge.MustLength("10 in")}, "45 in"},
-		{"no end", yarn.Sewing{End: gauge.MustLength("0 in")}, "25 in"},
+		{"zero value", yarn.Sewing{}, "0 in"},
+		{"whip stitch", yarn.WhipStitch(), "37 in"},
+		{"factor alone", yarn.Sewing{Factor: decimal.NewFromInt(4)}, "40 in"},
+		{"ends alone", yarn.Sewing{End: gauge.MustLength("10 in")}, "20 in"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			l, err := c.s.Seam("side", seam)

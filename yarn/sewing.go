@@ -9,25 +9,24 @@ import (
 )
 
 // Sewing says how much yarn a sewn seam takes: Factor times its finished length,
-// and End at each of its two ends to weave in. The zero value stands for 2.5
-// times and 6 in: common practice for a whip stitch, no source. Sew one seam of
-// your own, unpick it, and measure.
+// and End at each of its two ends to weave in. The zero value is a seam that
+// takes no yarn of its own; WhipStitch has the usual figures.
 type Sewing struct {
-	Factor decimal.Decimal `json:"factor"`       // 0 stands for 2.5; at most 100
-	End    gauge.Length    `json:"end,omitzero"` // the zero Length stands for 6 in; 0 in is no end
+	Factor decimal.Decimal `json:"factor"`       // 0 to 100
+	End    gauge.Length    `json:"end,omitzero"` // the zero Length is no end
 }
 
-// factor and end return the fields with their defaults.
-func (s Sewing) factor() decimal.Decimal {
-	if s.Factor.IsZero() {
-		return decimal.New(25, -1)
-	}
-	return s.Factor
+// WhipStitch returns 2.5 times the seam and 6 in at each end: common practice
+// for a whip stitch, no source. Sew one seam of your own, unpick it, and
+// measure.
+func WhipStitch() Sewing {
+	return Sewing{Factor: decimal.New(25, -1), End: gauge.Length{Value: decimal.NewFromInt(6), Unit: gauge.Inch}}
 }
 
+// end returns the end with its default.
 func (s Sewing) end() gauge.Length {
 	if unset(s.End) {
-		return gauge.Length{Value: decimal.NewFromInt(6), Unit: gauge.Inch}
+		return gauge.Length{Unit: gauge.Inch}
 	}
 	return s.End
 }
@@ -61,7 +60,7 @@ func (s Sewing) Seam(name string, length gauge.Measurement) (Line, error) {
 		return Line{}, err
 	}
 	u := s.end().Unit
-	total := length.Times(exactly(s.factor())).Add(s.end().Measurement().Times(gauge.Int(2)))
+	total := length.Times(exactly(s.Factor)).Add(s.end().Measurement().Times(gauge.Int(2)))
 	return Line{Name: name, Part: Seam, Length: total,
-		Why: fmt.Sprintf("%s times %v and twice %v for the ends is %s", say.In(length, u), s.factor(), s.end(), say.In(total, u))}.checked()
+		Why: fmt.Sprintf("%s times %v and twice %v for the ends is %s", say.In(length, u), s.Factor, s.end(), say.In(total, u))}.checked()
 }

@@ -19,12 +19,17 @@ var ErrZero = errors.New("division by zero")
 // Ratio is n/d. The zero value is 0. It is not kept in lowest terms: that
 // costs more than it saves on the way to one rounding.
 type Ratio struct {
-	n, d int64 // d > 0, or both zero in the zero value
-	big  *big.Rat
+	n, d int64    // d > 0, or both zero in the zero value; n is never MinInt64
+	big  *big.Rat // takes the place of n and d where they would not fit
 }
 
 // Int returns n/1.
-func Int(n int64) Ratio { return Ratio{n: n, d: 1} }
+func Int(n int64) Ratio {
+	if n == math.MinInt64 {
+		return Ratio{big: new(big.Rat).SetInt64(n)}
+	}
+	return Ratio{n: n, d: 1}
+}
 
 // New returns n/d, or ErrZero.
 func New(n, d int64) (Ratio, error) {
@@ -105,13 +110,18 @@ func (x Ratio) Quo(y Ratio) (Ratio, error) {
 	if y.Sign() == 0 {
 		return Ratio{}, ErrZero
 	}
-	if y.big != nil {
-		return x.Mul(fromBig(new(big.Rat).Inv(y.big))), nil
+	return x.Mul(y.inv()), nil
+}
+
+// inv returns 1/x for an x that is not 0.
+func (x Ratio) inv() Ratio {
+	switch {
+	case x.big != nil:
+		return fromBig(new(big.Rat).Inv(x.big))
+	case x.n < 0:
+		return Ratio{n: -x.den(), d: -x.n}
 	}
-	if y.n < 0 {
-		return x.Mul(Ratio{n: -y.den(), d: -y.n}), nil
-	}
-	return x.Mul(Ratio{n: y.den(), d: y.n}), nil
+	return Ratio{n: x.den(), d: x.n}
 }
 
 // Add returns x+y.
@@ -206,4 +216,16 @@ func add(a, b int64) (int64, bool) {
 		return 0, false
 	}
 	return s, true
+}
+
+// Reduced returns x in lowest terms.
+func (x Ratio) Reduced() Ratio {
+	if x.big != nil {
+		return x // a big.Rat always is
+	}
+	a, b := abs(x.n), uint64(x.den())
+	for b != 0 {
+		a, b = b, a%b
+	}
+	return Ratio{n: x.n / int64(a), d: x.den() / int64(a)}
 }

@@ -22,8 +22,8 @@ func (x Ratio) Ceil() (int64, error) {
 	return above, err
 }
 
-// Snap returns the neighbours of x among the numbers k·m + p (m at least 1, k
-// any whole number): the largest not above x and the smallest not below it.
+// Snap returns the neighbours of x among the numbers k·m + p (m from 1 to 2^53,
+// p within ±2^53, k any whole number): the largest not above x and the smallest not below it.
 // They are equal when x is one of them. half tells on which side of the middle
 // between them x lies: -1 below it, 0 on it exactly (a tie), +1 above it; it is
 // 0 as well when the neighbours are equal.
@@ -53,10 +53,10 @@ func snap64(n, d, m, p int64) (below, above int64, half int, ok bool) {
 		q, r = q-1, r+md
 	}
 	b, ok4 := mul(q, m)
-	if !ok4 || b > largest || b < -largest {
+	b, ok5 := add(b, p)
+	if !ok4 || !ok5 || b > largest || b < -largest {
 		return 0, 0, 0, false
 	}
-	b += p
 	if r == 0 {
 		return b, b, 0, true
 	}
