@@ -5,16 +5,32 @@ package gauge
 // piece measures" comes from Worked. Only Finished must be given; a Worked or
 // Hung that is left out (its zero value) is taken as no different from it.
 type Fabric struct {
-	Worked   Gauge // on the hook, before washing
-	Finished Gauge // washed, blocked and dry
-	Hung     Gauge // finished, weighted or worn until it stops stretching
+	Worked   Gauge `json:"worked,omitzero"` // on the hook, before washing
+	Finished Gauge `json:"finished"`        // washed, blocked and dry
+	Hung     Gauge `json:"hung,omitzero"`   // finished, weighted or worn until it stops stretching
 }
 
 // Growth is how much a fabric grows from one state to another, in each
 // direction: 6/5 is a fifth longer, 1 no change, 19/20 a twentieth shorter.
 type Growth struct {
-	Width  Ratio // along the stitches of a row
-	Length Ratio // across the rows
+	Width  Ratio `json:"width"`  // along the stitches of a row
+	Length Ratio `json:"length"` // across the rows
+}
+
+// Explain says what happens to the fabric: "3.6 % wider and 4.3 % shorter".
+func (g Growth) Explain() string {
+	return grown(g.Width, "wider", "narrower", "as wide") + " and " + grown(g.Length, "longer", "shorter", "as long")
+}
+
+func grown(x Ratio, more, less, same string) string {
+	percent := x.Sub(Int(1)).Mul(Int(100))
+	switch percent.Sign() {
+	case 0:
+		return same
+	case -1:
+		return plain(Int(0).Sub(percent).Decimal(1)) + " % " + less
+	}
+	return plain(percent.Decimal(1)) + " % " + more
 }
 
 // Validate returns a *FieldError if Finished is not valid, or another gauge is

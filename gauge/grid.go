@@ -1,7 +1,6 @@
 package gauge
 
 import (
-	"fmt"
 	"math/big"
 	"strings"
 
@@ -62,10 +61,8 @@ func (g Grid) shape() (u Unit, steps, hundredths int64) {
 
 // Validate returns a *FieldError if g is none of the grids above.
 func (g Grid) Validate() error {
-	if int(g) >= len(gridNames) {
-		return &FieldError{Field: "Grid", Got: g.String(), Want: "one of the grids, such as QuarterInch"}
-	}
-	return nil
+	_, err := g.MarshalText()
+	return err
 }
 
 // Unit returns the unit that g prints.
@@ -75,45 +72,33 @@ func (g Grid) Unit() Unit {
 }
 
 // String names the grid: "quarter inch". ParseGrid reads it back.
-func (g Grid) String() string {
-	if int(g) < len(gridNames) {
-		return gridNames[g]
-	}
-	return fmt.Sprintf("Grid(%d)", uint8(g))
-}
+func (g Grid) String() string { return nameOf("Grid", g, gridNames[:]) }
 
 // ParseGrid reads the name of a grid, in either spelling of centimetre and
 // whatever the case: "half centimetre", "Quarter inch".
 //
 // It returns a *ParseError if s is none of them.
 func ParseGrid(s string) (Grid, error) {
-	if len(s) <= text.Limit {
-		want := strings.ReplaceAll(strings.ToLower(strings.TrimSpace(s)), "centimeter", "centimetre")
-		for g, name := range gridNames {
-			if want == name {
-				return Grid(g), nil
-			}
-		}
+	g, err := parseName[Grid]("grid", s, gridNames[:])
+	if err == nil || len(s) > text.Limit {
+		return g, err
 	}
-	return 0, &ParseError{Kind: "grid", Text: s, Cause: "unknown grid; want one of " + strings.Join(gridNames[:], ", ")}
+	if g, err := parseName[Grid]("grid", strings.ReplaceAll(strings.ToLower(s), "centimeter", "centimetre"), gridNames[:]); err == nil {
+		return g, nil
+	}
+	return 0, err
 }
 
 // MarshalText returns String. It returns the error of Validate.
-func (g Grid) MarshalText() ([]byte, error) {
-	if err := g.Validate(); err != nil {
-		return nil, err
-	}
-	return []byte(g.String()), nil
-}
+func (g Grid) MarshalText() ([]byte, error) { return marshalName("Grid", g, gridNames[:]) }
 
 // UnmarshalText reads what ParseGrid reads.
 func (g *Grid) UnmarshalText(b []byte) error {
 	v, err := ParseGrid(string(b))
-	if err != nil {
-		return err
+	if err == nil {
+		*g = v
 	}
-	*g = v
-	return nil
+	return err
 }
 
 // Round returns m on the grid, rounded once, a tie away from zero.

@@ -32,8 +32,9 @@ func ParseHook(s string) (Hook, error) {
 		}
 		return Hook{}, &ParseError{Kind: "hook", Text: s, Cause: cause, Err: err}
 	}
-	h := Hook{Diameter: l.Measurement().In(Millimetre).Decimal(MaxExponent)}
-	if err := h.Validate(); err != nil || !(Ratio{fromDecimal(h.Diameter)}).Equal(l.Measurement().In(Millimetre)) {
+	d, ok := l.Measurement().In(Millimetre).ExactDecimal()
+	h := Hook{Diameter: d}
+	if h.Validate() != nil || !ok {
 		return Hook{}, &ParseError{Kind: "hook", Text: s, Cause: "want more than 0 and at most 50 mm", Err: ErrBounds}
 	}
 	return h, nil
@@ -88,6 +89,19 @@ func (h Hook) US() string { return h.label(US) }
 
 // UK returns the old UK number, "5", or "" where the size has none.
 func (h Hook) UK() string { return h.label(OldUK) }
+
+// Explain names the hook by every label that the table has, with how well each
+// is backed: "5.5 mm: US I-9 (two sources), old UK 5 (two sources)".
+func (h Hook) Explain() string {
+	var labels []string
+	for _, l := range h.Labels() {
+		labels = append(labels, l.Scheme.String()+" "+l.Text+" ("+l.Check.String()+")")
+	}
+	if labels == nil {
+		return h.String() + ": no label in the table"
+	}
+	return h.String() + ": " + strings.Join(labels, ", ")
+}
 
 func (h Hook) label(s Scheme) string {
 	for _, l := range h.Labels() {

@@ -1,7 +1,5 @@
 package gauge
 
-import "fmt"
-
 // Scheme is a system of hook labels.
 type Scheme uint8
 
@@ -13,13 +11,17 @@ const (
 	Lace                // lace number of steel hooks
 )
 
+var schemeNames = [...]string{"US", "old UK", "steel", "lace"}
+
 // String returns "US", "old UK", "steel" or "lace".
-func (s Scheme) String() string {
-	names := [...]string{"US", "old UK", "steel", "lace"}
-	if int(s) < len(names) {
-		return names[s]
-	}
-	return fmt.Sprintf("Scheme(%d)", uint8(s))
+func (s Scheme) String() string { return nameOf("Scheme", s, schemeNames[:]) }
+
+// MarshalText returns String, or a *FieldError for an invalid value.
+func (s Scheme) MarshalText() ([]byte, error) { return marshalName("Scheme", s, schemeNames[:]) }
+
+// UnmarshalText reads what String prints.
+func (s *Scheme) UnmarshalText(b []byte) error {
+	return unmarshalName(s, "scheme", b, schemeNames[:])
 }
 
 // Check says how well a fact of a table is backed.
@@ -32,21 +34,25 @@ const (
 	TwoSources
 )
 
+var checkNames = [...]string{"from memory", "one source", "two sources"}
+
 // String returns "from memory", "one source" or "two sources".
-func (c Check) String() string {
-	names := [...]string{"from memory", "one source", "two sources"}
-	if int(c) < len(names) {
-		return names[c]
-	}
-	return fmt.Sprintf("Check(%d)", uint8(c))
+func (c Check) String() string { return nameOf("Check", c, checkNames[:]) }
+
+// MarshalText returns String, or a *FieldError for an invalid value.
+func (c Check) MarshalText() ([]byte, error) { return marshalName("Check", c, checkNames[:]) }
+
+// UnmarshalText reads what String prints.
+func (c *Check) UnmarshalText(b []byte) error {
+	return unmarshalName(c, "check", b, checkNames[:])
 }
 
 // HookLabel is what one scheme, or one maker, calls a hook.
 type HookLabel struct {
-	Text   string // "I-9"
-	Scheme Scheme
-	Check  Check
-	Source string // codes of the hook charts it was seen in; see the package doc
+	Text   string `json:"text"` // "I-9"
+	Scheme Scheme `json:"scheme"`
+	Check  Check  `json:"check"`
+	Source string `json:"source,omitempty"` // codes of the hook charts it was seen in; see the package doc
 }
 
 // hookRow is one label of one size.

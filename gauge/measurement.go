@@ -50,10 +50,10 @@ func (m Measurement) Equal(o Measurement) bool { return m.mm.Cmp(o.mm) == 0 }
 func (m Measurement) Sign() int { return m.mm.Sign() }
 
 // String returns m in millimetres, exactly: "1231.9 mm", or as a fraction,
-// "13000/3 mm". ParseMeasurement reads it back. For people see Grid.
+// "13000/3 mm", where that is no decimal. ParseMeasurement reads it back. For people see Grid.
 func (m Measurement) String() string {
 	x := m.In(Millimetre)
-	if d := x.Decimal(10); d.Rat().Cmp(x.Rat()) == 0 {
+	if d, ok := x.ExactDecimal(); ok {
 		return plain(d) + " mm"
 	}
 	return x.String() + " mm"

@@ -5,6 +5,8 @@ import (
 	"testing"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/gauge/offgauge"
+	"example.com/panelmath/gauge/swatch"
 	"github.com/shopspring/decimal"
 	"github.com/stretchr/testify/require"
 )
@@ -180,7 +182,7 @@ func TestPublishedWindow(t *testing.T) {
 // New tension: 98 sts and a neck of 30 at 5 to the inch, worked at 6.5.
 // https://annbuddknits.com/blog/page/87/
 func TestPublishedNeck(t *testing.T) {
-	g := gauge.Regauge{Pattern: over("5 over 1 in"), Mine: over("6.5 over 1 in")}
+	g := offgauge.Change{Pattern: over("5 over 1 in"), Mine: over("6.5 over 1 in")}
 	for _, c := range []struct {
 		rule                string
 		whole, centre, side int
@@ -208,12 +210,12 @@ func TestPublishedNeck(t *testing.T) {
 // Two sizes to a multiple of 6, with what each is off, and the way back.
 // https://qctester.wordpress.com/2010/04/21/knitting-notes-gauge-conversion-yours-theirs/
 func TestPublishedSizes(t *testing.T) {
-	g := gauge.Regauge{Pattern: over("5 over 1 in"), Mine: over("4 over 1 in")}
+	g := offgauge.Change{Pattern: over("5 over 1 in"), Mine: over("4 over 1 in")}
 	got, err := g.Counts([]int{96, 102}, rule("multiple of 6"))
 	require.NoError(t, err)
 	require.Equal(t, []int{78, 84}, []int{got[0].Value, got[1].Value})
 	require.Equal(t, []string{"0.3", "0.6"}, []string{got[0].Deviation().In(gauge.Inch).Text(1), got[1].Deviation().In(gauge.Inch).Text(1)})
-	back, err := gauge.Regauge{Pattern: g.Mine, Mine: g.Pattern}.Counts([]int{102}, rule("multiple of 6"))
+	back, err := offgauge.Change{Pattern: g.Mine, Mine: g.Pattern}.Counts([]int{102}, rule("multiple of 6"))
 	require.NoError(t, err)
 	require.Equal(t, 126, back[0].Value)
 	require.Equal(t, "255/2", back[0].Exact.String())
@@ -222,13 +224,13 @@ func TestPublishedSizes(t *testing.T) {
 // A multiplier for stitches and one for rows; the half stitch is the maker's
 // choice. http://www.cara4webshopping.com/convert_patterns.html
 func TestPublishedMultipliers(t *testing.T) {
-	sts := gauge.Regauge{Pattern: over("8 over 1 in"), Mine: over("9 over 1 in")}
+	sts := offgauge.Change{Pattern: over("8 over 1 in"), Mine: over("9 over 1 in")}
 	got, err := sts.Counts([]int{100, 7, 24}, gauge.Rule{})
 	require.NoError(t, err)
 	require.Equal(t, []int{112, 113, 8, 27}, []int{got[0].Below, got[0].Above, got[1].Value, got[2].Value})
 	require.True(t, got[0].Tie)
 	require.Zero(t, got[2].Deviation().Sign())
-	rows, err := gauge.Regauge{Pattern: over("15 over 1 in"), Mine: over("12 over 1 in")}.Exact(10)
+	rows, err := offgauge.Change{Pattern: over("15 over 1 in"), Mine: over("12 over 1 in")}.Exact(10)
 	require.NoError(t, err)
 	require.Equal(t, "8", rows.String())
 }
@@ -236,7 +238,7 @@ func TestPublishedMultipliers(t *testing.T) {
 // All sizes even or all odd: http://bananamoonstudio.blogspot.com/2013/03/pattern-grading.html
 // The numbers are our own.
 func TestAlike(t *testing.T) {
-	g := gauge.Regauge{Pattern: over("5 over 1 in"), Mine: over("6.5 over 1 in")}
+	g := offgauge.Change{Pattern: over("5 over 1 in"), Mine: over("6.5 over 1 in")}
 	got, err := g.Alike([]int{98, 106, 114}, 2) // 127.4, 137.8, 148.2
 	require.NoError(t, err)
 	var values []int
@@ -265,7 +267,7 @@ func TestPublishedContradictions(t *testing.T) {
 		{"texture", "https://wlsmakesstuff.com/blog-of-making-stuff/technical-twists-gauge", "20 over 4 in", "35 over 5 in", half, "1.40", false},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			got, err := gauge.Printed(over(c.printed)).Compare(gauge.Reading{Over: over(c.drawn), CountTo: one, SpanTo: c.to})
+			got, err := swatch.Printed(over(c.printed)).Compare(swatch.Reading{Over: over(c.drawn), CountTo: one, SpanTo: c.to})
 			require.NoError(t, err)
 			require.Equal(t, c.ratio, got.Ratio.Text(2), c.source)
 			require.Equal(t, c.explained, got.Explained, c.source)
@@ -280,8 +282,8 @@ func TestPublishedShortSpan(t *testing.T) {
 		{"10 over 2 in", "3.81", "4.21"}, // from 21 to 19 to 4 in
 		{"20 over 4 in", "3.90", "4.10"}, // from 20.5 to 19.5
 	} {
-		s := gauge.Swatch{Readings: []gauge.Reading{{Over: over(c.over), CountTo: decimal.New(1, 0)}}}
-		r, err := s.Measure(gauge.Int(20))
+		s := swatch.Swatch{Readings: []swatch.Reading{{Over: over(c.over), CountTo: decimal.New(1, 0)}}}
+		r, err := s.Measure(20)
 		require.NoError(t, err)
 		require.Equal(t, []string{c.low, c.high}, []string{r.Low.In(gauge.Inch).Text(2), r.High.In(gauge.Inch).Text(2)})
 	}
@@ -310,7 +312,7 @@ func TestPublishedGrowth(t *testing.T) {
 		require.Equal(t, want, work.Sub(m).In(gauge.Inch).Decimal(2).String())
 	}
 	// 46 3/4 in planned at the unwashed gauge comes out at 56.8 in (mslindz, as above).
-	m, err := gauge.Regauge{Pattern: over("4.25 over 1 in"), Mine: over("3.5 over 1 in")}.Measures(gauge.MustLength("46 3/4 in").Measurement())
+	m, err := offgauge.Change{Pattern: over("4.25 over 1 in"), Mine: over("3.5 over 1 in")}.Measures(gauge.MustLength("46 3/4 in").Measurement())
 	require.NoError(t, err)
 	require.Equal(t, "56.8", m.In(gauge.Inch).Text(1))
 }

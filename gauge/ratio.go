@@ -89,6 +89,26 @@ func (x Ratio) Decimal(places int) decimal.Decimal {
 	return decimal.NewFromBigInt(x.r.Digits(places), int32(-places))
 }
 
+// ExactDecimal returns x as a decimal, and false if x has none of at most 20
+// places: a third, or a number out of bounds.
+func (x Ratio) ExactDecimal() (decimal.Decimal, bool) {
+	n := x.r.Digits(MaxExponent)
+	d := decimal.NewFromBigInt(n, -MaxExponent)
+	if (Ratio{exact.FromBig(d.Rat())}).Cmp(x) != 0 {
+		return decimal.Decimal{}, false
+	}
+	ten, rest := big.NewInt(10), new(big.Int)
+	places := MaxExponent
+	for q := new(big.Int); places > 0; places-- {
+		if q.QuoRem(n, ten, rest); rest.Sign() != 0 {
+			break
+		}
+		n.Set(q)
+	}
+	d = decimal.NewFromBigInt(n, int32(-places))
+	return d, checkNumber("", d) == nil
+}
+
 // Text returns x to exactly the given places: Share(1, 8) to 2 is "0.13".
 // Half away from zero, for printing.
 func (x Ratio) Text(places int) string {

@@ -22,13 +22,19 @@ const (
 	Down                             // the largest legal count not above
 )
 
-// String names the direction as Rule prints it.
-func (d Direction) String() string {
-	names := [...]string{"nearest", "nearest, ties down", "up", "down"}
-	if int(d) < len(names) {
-		return names[d]
-	}
-	return fmt.Sprintf("Direction(%d)", uint8(d))
+var directionNames = [...]string{"nearest", "ties down", "up", "down"}
+
+// String names the direction as Rule prints it; "nearest" is left out there.
+func (d Direction) String() string { return nameOf("Direction", d, directionNames[:]) }
+
+// MarshalText returns String, or a *FieldError for an invalid value.
+func (d Direction) MarshalText() ([]byte, error) {
+	return marshalName("Direction", d, directionNames[:])
+}
+
+// UnmarshalText reads what String prints.
+func (d *Direction) UnmarshalText(b []byte) error {
+	return unmarshalName(d, "direction", b, directionNames[:])
 }
 
 // Rule says which counts are legal and which way to round to one: the numbers
@@ -60,10 +66,10 @@ func (r Rule) Validate() error {
 }
 
 // multiple returns the multiple with its default.
-func (r *Rule) multiple() int { return max(r.Multiple, 1) }
+func (r Rule) multiple() int { return max(r.Multiple, 1) }
 
 // least returns the smallest legal count.
-func (r *Rule) least() int {
+func (r Rule) least() int {
 	m := r.multiple()
 	return r.Least + mod(r.Plus-r.Least, m)
 }
@@ -86,13 +92,13 @@ func (r Rule) Round(x Ratio) (Count, error) {
 		return Count{}, err
 	}
 	var c Count
-	err := r.round(x, &c)
+	err := round(&r, x, &c)
 	return c, err
 }
 
-// round sets c to the count for x; r is known to be valid. It fills the
-// caller's Count, which is large: a copy would take as long as the rounding.
-func (r *Rule) round(x Ratio, c *Count) error {
+// round sets c to the count for x; r is known to be valid. It works on the
+// caller's structs, which are large: copies would take as long as the rounding.
+func round(r *Rule, x Ratio, c *Count) error {
 	below, above, half, err := x.r.Snap(int64(r.multiple()), int64(r.Plus))
 	if err != nil || below > MaxCount {
 		return tooMany(x)
@@ -100,7 +106,7 @@ func (r *Rule) round(x Ratio, c *Count) error {
 	if below < int64(r.Least) || below < 0 {
 		least := max(above, int64(r.least())) // no legal count lies below x
 		if r.Direction == Down && !x.Equal(Int(int(least))) {
-			return fmt.Errorf("round %s down to a %v: %w: the smallest is %d", clip(x), *r, ErrNoCount, least)
+			return fmt.Errorf("round %s by %q: %w; the smallest is %d", clip(x), r.String(), ErrNoCount, least)
 		}
 		below, above, half = least, least, 0
 	}
@@ -232,61 +238,57 @@ func (r Rule) String() string {
 	if r.Least > 0 {
 		s += ", at least " + strconv.Itoa(r.Least)
 	}
-	switch r.Direction {
-	case Nearest:
-	case NearestTiesDown:
-		s += ", ties down"
-	default:
+	if r.Direction != Nearest {
 		s += ", " + r.Direction.String()
 	}
 	return s
 }
 
 // ParseRule reads `multiple of 6 + 1` (also `6n + 1`), `multiple of 4`, `even`,
-// `odd` and `any`, followed by any of `, at least 4`, `, ties down`, `, up` and
-// `, down`.
+// `odd` and `any`, followed by any of `, at least 4`, `, nearest`, `, ties down`,
+// `, up` and `, down`.
 //
-// It returns a *ParseError if s is none of these or breaks the bounds of Rule.
+// It returns a *ParseError with the place if s is none of these, says a thing
+// twice, or breaks the bounds of Rule.
 func ParseRule(s string) (Rule, error) {
-	fail := func(cause string) (Rule, error) {
-		return Rule{}, &ParseError{Kind: "rule", Text: s, Cause: cause}
+	fail := func(at int, cause string, err error) (Rule, error) {
+		return Rule{}, &ParseError{Kind: "rule", Text: s, At: at, Cause: cause, Err: err}
 	}
 	if len(s) > text.Limit {
-		return fail("text too long")
+		return fail(text.Limit, "text too long; at most 10000 characters", ErrBounds)
 	}
-	var r Rule
-	for i, part := range strings.Split(strings.ToLower(s), ",") {
-		part = strings.TrimSpace(part)
-		if i == 0 {
-			var ok bool
-			if r, ok = parseMultiple(part); !ok {
-				return fail("want multiple of 6 + 1, multiple of 4, even, odd or any, got " + text.Quote(part))
+	first, rest, more := strings.Cut(s, ",")
+	r, ok := parseMultiple(strings.ToLower(strings.TrimSpace(first)))
+	if !ok {
+		return fail(0, "want multiple of 6 + 1, multiple of 4, even, odd or any, got "+text.Quote(first), nil)
+	}
+	least, direction := false, false
+	for more {
+		at := len(s) - len(rest)
+		var part string
+		part, rest, more = strings.Cut(rest, ",")
+		part = strings.ToLower(strings.TrimSpace(part))
+		if number, ok := strings.CutPrefix(part, "at least "); ok {
+			n, ok := wholeNumber(number)
+			if !ok || least {
+				return fail(at, "want one whole number after at least, got "+text.Quote(number), nil)
 			}
+			r.Least, least = n, true
 			continue
 		}
-		switch least, ok := strings.CutPrefix(part, "at least "); {
-		case ok:
-			n, err := strconv.Atoi(least)
-			if err != nil {
-				return fail("want a whole number after at least, got " + text.Quote(least))
-			}
-			r.Least = n
-		case part == "ties down":
-			r.Direction = NearestTiesDown
-		case part == "up":
-			r.Direction = Up
-		case part == "down":
-			r.Direction = Down
-		default:
-			return fail("want at least N, ties down, up or down, got " + text.Quote(part))
+		d, err := parseName[Direction]("direction", part, directionNames[:])
+		if err != nil || direction {
+			return fail(at, "want at least N, and one of nearest, ties down, up or down, got "+text.Quote(part), nil)
 		}
+		r.Direction, direction = d, true
 	}
 	if err := r.Validate(); err != nil {
-		return fail(err.Error())
+		return fail(0, err.Error(), ErrBounds)
 	}
 	return r, nil
 }
 
+// parseMultiple reads what comes before the first comma.
 func parseMultiple(s string) (Rule, bool) {
 	switch s {
 	case "even":
@@ -296,29 +298,27 @@ func parseMultiple(s string) (Rule, bool) {
 	case "any":
 		return Rule{}, true
 	}
-	s = strings.TrimSpace(strings.TrimPrefix(s, "multiple of "))
-	sign, at := 1, strings.IndexAny(s, "+-")
-	plus := ""
-	if at >= 0 {
+	s = strings.TrimPrefix(s, "multiple of ")
+	first, plus, sign := s, "0", 1
+	if at := strings.IndexAny(s, "+-"); at >= 0 {
+		first, plus = s[:at], s[at+1:]
 		if s[at] == '-' {
 			sign = -1
 		}
-		s, plus = strings.TrimSpace(s[:at]), strings.TrimSpace(s[at+1:])
-		if plus == "" || plus[0] == '-' || plus[0] == '+' {
-			return Rule{}, false
-		}
 	}
-	m, err := strconv.Atoi(strings.TrimSuffix(s, "n"))
-	if err != nil || m < 1 {
-		return Rule{}, false
+	m, ok1 := wholeNumber(strings.TrimSuffix(strings.TrimSpace(first), "n"))
+	p, ok2 := wholeNumber(plus)
+	return Rule{Multiple: m, Plus: sign * p}, ok1 && ok2 && m > 0
+}
+
+// wholeNumber reads digits and nothing else.
+func wholeNumber(s string) (int, bool) {
+	s = strings.TrimSpace(s)
+	if s == "" || digits(s) != s {
+		return 0, false
 	}
-	p := 0
-	if plus != "" {
-		if p, err = strconv.Atoi(plus); err != nil {
-			return Rule{}, false
-		}
-	}
-	return Rule{Multiple: m, Plus: sign * p}, true
+	n, err := strconv.Atoi(s)
+	return n, err == nil
 }
 
 // MarshalText returns String. It returns the error of Validate.

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/grade/internal/enum"
 )
 
 // MaxName is the most bytes that the name of a size may have.
@@ -44,10 +45,8 @@ func (b Body) Validate() error {
 		return &gauge.FieldError{Field: "High", Got: b.High.String(), Want: "the unit of Low, " + b.Low.Unit.String()}
 	case b.High.Value.Cmp(b.Low.Value) < 0:
 		return &gauge.FieldError{Field: "High", Got: b.High.String(), Want: "at least Low, " + b.Low.String()}
-	case int(b.Basis) >= len(bases):
-		return &gauge.FieldError{Field: "Basis", Got: b.Basis.String(), Want: "a basis of this package"}
 	}
-	return nil
+	return enum.Check("Basis", b.Basis, basisNames())
 }
 
 // Cell is one figure of a chart: a measure of one size in one unit.

@@ -13,8 +13,8 @@ import (
 // Lengths is a list of measurements as it stands in a pattern: in one unit, or
 // in two. The zero value is an empty list.
 type Lengths struct {
-	Own   grade.Run[gauge.Length] // the designer's own unit, printed first
-	Other grade.Run[gauge.Length] // the same in the other unit; empty where one unit is printed
+	Own   grade.Run[gauge.Length] `json:"own"`   // the designer's own unit, printed first
+	Other grade.Run[gauge.Length] `json:"other"` // the same in the other unit; empty where one unit is printed
 }
 
 // Text prints measurements on a grid, in the house style, with the unit at the

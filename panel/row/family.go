@@ -114,23 +114,30 @@ func (f family) apply(p program) (family, link, error) {
 	for a+b*t0 < need+q {
 		t0 += tau * ((need + q - a - b*t0 + tau*b - 1) / (tau * b))
 	}
-	var last error
-	for range 64 {
-		if f.n0+f.dn*t0 > gauge.MaxCount || a+b*t0 > gauge.MaxCount {
-			break
-		}
-		g, l, err, again := f.grow(p, t0, tau, (a+b*t0-need)/q, tau*b/q)
-		if !again {
+	none := &FitError{Uses: need + q, Step: q, Has: gauge.Rule{Multiple: b, Plus: a % b, Least: a}, Err: gauge.ErrNoCount}
+	passes := func(t int) int { return (a + b*t - need) / q }
+	start := -1 // the first of the steps before t0 that come out one by one
+	for t, tries := t0, 0; f.n0+f.dn*t <= gauge.MaxCount && a+b*t <= gauge.MaxCount && tries < maxTries; t, tries = t+tau, tries+1 {
+		g, l, err, aligned := f.grow(p, t, tau, passes(t), tau*b/q)
+		switch {
+		case aligned && err == nil && start >= 0 && l.step > 0 && p.blind():
+			return f.from(p, start, tau, passes(start), tau*b/q)
+		case aligned && !errIs(err, ErrNoPlace):
+			if err != nil && start >= 0 { // it comes out at the smaller steps alone
+				return f.fixed(p, start, passes(start))
+			}
 			return g, l, err
+		case err != nil:
+			none, start = err.(*FitError), -1
+		case start < 0:
+			start = t
 		}
-		last = err
-		t0 += tau
 	}
-	if last == nil {
-		last = &FitError{Uses: need + q, Step: q, Has: gauge.Rule{Multiple: b, Plus: a % b, Least: a}, Err: gauge.ErrNoCount}
-	}
-	return family{}, link{}, last
+	return family{}, link{}, none
 }
+
+// maxTries is after how many steps the search for a cut is given up.
+const maxTries = 64
 
 func sentinel(left int) error {
 	if left < 0 {
@@ -294,12 +301,14 @@ func (f family) applyRest(p program, h int) (family, link, error) {
 	return family{n0: l.n0, dn: l.dn, p: trim(m.places)}, l, check(l.first)
 }
 
-// grow works the row at the steps t0 + τ·u with j0 + ι·u passes. again is true
-// where step t0 can't be part of the progression and a later one may.
-func (f family) grow(p program, t0, tau, j0, iota int) (g family, l link, err error, again bool) {
+// grow works the row at the steps t0 + τ·u with j0 + ι·u passes. aligned is
+// false where both sides can't be cut at one place yet, since their repeating
+// parts do not overlap; then err tells whether step t0 comes out alone.
+func (f family) grow(p program, t0, tau, j0, iota int) (g family, l link, err error, aligned bool) {
 	b := len(f.g)
 	places, ops := f.word(t0), p.laid(j0)
-	lo, hi := len(f.p), len(f.p)+t0*b
+	before, after := f.reach()
+	lo, hi := len(f.p)-before, len(f.p)+t0*b+after
 	var w walk
 	bad := w.work(ops, places, 0)
 
@@ -308,12 +317,11 @@ func (f family) grow(p program, t0, tau, j0, iota int) (g family, l link, err er
 	for c := len(p.head); c <= len(p.head)+j0*len(p.body) && k <= hi && tried < 8; c++ {
 		if k >= lo {
 			if bad != nil {
-				return family{}, link{}, bad, false // left or right of the cut, and so at every step
+				return family{}, link{}, bad, true // left or right of the cut, and so at every step
 			}
 			tried++
-			g, l, err, ok := f.cut(p, &w, places, c, k, t0, tau, j0, iota)
-			if ok {
-				return g, l, err, errIs(err, ErrNoPlace)
+			if g, l, err, ok := f.cut(p, &w, places, c, k, t0, tau, j0, iota); ok {
+				return g, l, err, true
 			}
 		}
 		if c < len(ops) && ops[c].takes {
@@ -321,9 +329,57 @@ func (f family) grow(p program, t0, tau, j0, iota int) (g family, l link, err er
 		}
 	}
 	if bad != nil {
-		return family{}, link{}, bad, true
+		return family{}, link{}, bad, false
 	}
-	return family{}, link{}, nil, true
+	if none := unmet(p, w.met); none != nil {
+		return family{}, link{}, none, false
+	}
+	return family{}, link{}, nil, false
+}
+
+// reach returns how far the pattern of g goes on into p, backwards, and into s.
+func (f family) reach() (before, after int) {
+	b := len(f.g)
+	for before < len(f.p) && f.p[len(f.p)-1-before] == f.g[b-1-before%b] {
+		before++
+	}
+	for after < len(f.s) && f.s[after] == f.g[after%b] {
+		after++
+	}
+	return before, after
+}
+
+// blind reports whether what the row makes does not depend on the places.
+func (p *program) blind() bool { return len(p.body) != 1 || p.body[0].alts == nil }
+
+// from returns what the row makes at the steps t0 + τ·u where it comes out at
+// all of them, without looking at the places.
+func (f family) from(p program, t0, tau, j0, iota int) (family, link, error) {
+	places := f.word(t0)
+	w := walk{outs: outs(p.laid(j0))}
+	y := outs(p.body)
+	period := walk{outs: make([][]atom, 0, iota*len(y))}
+	for range iota {
+		period.outs = append(period.outs, y...)
+	}
+	grown := f.word(t0 + tau)
+	more := spacesIn(grown) - spacesIn(places)
+	g, l, err, ok := f.join(&w, &period, len(p.head)+j0*len(p.body), t0, tau)
+	if !ok {
+		return family{}, link{}, &FitError{Err: gauge.ErrNoCount}
+	}
+	l.uses, l.usesMore = len(places), len(grown)-len(places)
+	l.spaces, l.spacesMore = spacesIn(places), more
+	l.passes, l.step = j0, iota
+	return g, l, err
+}
+
+func outs(ops []op) [][]atom {
+	out := make([][]atom, len(ops))
+	for i := range ops {
+		out[i] = ops[i].out
+	}
+	return out
 }
 
 func errIs(err, target error) bool {
@@ -337,7 +393,7 @@ func (f family) cut(p program, w *walk, places []place, c, k, t0, tau, j0, iota 
 	b := len(f.g)
 	period := make([]place, 0, tau*b)
 	for i := range tau * b {
-		period = append(period, f.g[(k-len(f.p)+i)%b])
+		period = append(period, f.g[((k-len(f.p)+i)%b+b)%b])
 	}
 	turn := (c - len(p.head)) % len(p.body)
 	ops := make([]op, 0, iota*len(p.body))
@@ -356,6 +412,16 @@ func (f family) cut(p program, w *walk, places []place, c, k, t0, tau, j0, iota 
 		}
 		return family{}, link{}, none, true
 	}
+	g, l, err, ok = f.join(w, &y, c, t0, tau)
+	l.uses, l.usesMore = len(places), len(period)
+	l.spaces, l.spacesMore = spacesIn(places), spacesIn(period)
+	l.passes, l.step = j0, iota
+	return g, l, err, ok
+}
+
+// join makes a family of what is made left and right of op c, and of the
+// period between them.
+func (f family) join(w, y *walk, c, t0, tau int) (g family, l link, err error, ok bool) {
 	var left, mid, right maker
 	for _, out := range w.outs[:c] {
 		left.make(out)
@@ -367,7 +433,10 @@ func (f family) cut(p program, w *walk, places []place, c, k, t0, tau, j0, iota 
 		right.make(out)
 	}
 	across := trailing(mid.places)
-	if trailing(left.places) != across {
+	switch {
+	case leading(mid.places) == 0 && leading(right.places) == 0:
+		across = 0 // nothing follows the cut that could join
+	case trailing(left.places) != across:
 		return family{}, link{}, nil, false
 	}
 	g = family{n0: f.n0 + f.dn*t0, dn: f.dn * tau, p: left.places, g: mid.places, s: right.places}
@@ -376,16 +445,9 @@ func (f family) cut(p program, w *walk, places []place, c, k, t0, tau, j0, iota 
 		g.g = lead(across, g.g[:len(g.g)-1])
 		g.s = lead(across, g.s)
 	}
-	l = link{
-		n0: g.n0, dn: g.dn,
-		first: left.tally.Add(right.tally), more: mid.tally,
-		uses: len(places), usesMore: len(period),
-		spaces: spacesIn(places), spacesMore: spacesIn(period),
-		passes: j0, step: iota,
-	}
+	l = link{n0: g.n0, dn: g.dn, first: left.tally.Add(right.tally), more: mid.tally, space: sameSpace(g.p, g.g, g.s)}
 	l.first.Spaces = spacesIn(g.p) + spacesIn(g.s)
 	l.more.Spaces = spacesIn(g.g)
-	l.space = sameSpace(g.p, g.g, g.s)
 	return g, l, check(l.first), true
 }
 
@@ -401,6 +463,14 @@ func check(t Tally) error {
 func trailing(w []place) place {
 	if n := len(w); n > 0 && w[n-1] > 0 {
 		return w[n-1]
+	}
+	return 0
+}
+
+// leading returns the chain space at the start of w; 0 for none.
+func leading(w []place) place {
+	if len(w) > 0 && w[0] > 0 {
+		return w[0]
 	}
 	return 0
 }
