@@ -127,7 +127,7 @@ func (c Chart) Validate() error {
 
 // Falls returns, as a *SizeError each, the lengths and breadths that are
 // smaller than that of a smaller size. A chart may print such figures, but
-// whoever wrote it should look at them. The chart must be valid.
+// whoever wrote it should look at them. Cells that are not valid are passed over.
 func (c Chart) Falls() []*SizeError {
 	var out []*SizeError
 	for _, f := range c.falls() {
@@ -158,6 +158,9 @@ func (c Chart) falls() []fall {
 	rows := map[column][]*Cell{}
 	for i := range c.Cells {
 		cell := &c.Cells[i]
+		if cell.Body.Validate() != nil {
+			continue
+		}
 		k := column{cell.Measure, cell.Low.Unit}
 		if rows[k] == nil {
 			rows[k] = make([]*Cell, len(c.Sizes))

@@ -370,3 +370,35 @@ func TestRulingText(t *testing.T) {
 	require.NoError(t, err)
 	require.Equal(t, `{"values":["127 mm","152.4 mm","177.8 mm"],"changes":[{"index":1,"from":"139.7 mm","to":"152.4 mm"}]}`, string(b))
 }
+
+// The settings of the decimal package change nothing.
+func TestHostileGlobals(t *testing.T) {
+	precision, trim, scientific := decimal.DivisionPrecision, decimal.TrimTrailingZeros, decimal.UseScientificNotation
+	defer func() {
+		decimal.DivisionPrecision, decimal.TrimTrailingZeros, decimal.UseScientificNotation = precision, trim, scientific
+	}()
+	decimal.DivisionPrecision, decimal.TrimTrailingZeros, decimal.UseScientificNotation = 1, false, true
+	TestEase(t)
+	TestEaseText(t)
+	TestConstantEase(t)
+	TestChartValidate(t)
+	TestChartJSON(t)
+}
+
+// Numbers that would take for ever to write out are turned away at once.
+func TestHostileNumbers(t *testing.T) {
+	huge := gauge.Length{Value: decimal.New(1, 1_000_000_000), Unit: gauge.Inch}
+	c := grade.Chart{Name: "own", Sizes: []string{"A", "B"}, Cells: []grade.Cell{
+		{Size: "A", Body: grade.Body{Low: huge, High: huge}}, {Size: "B", Body: grade.Body{Low: huge, High: huge}}}}
+	require.ErrorIs(t, c.Validate(), gauge.ErrBounds)
+	require.Empty(t, c.Falls())
+	_, err := c.Body("A", grade.Chest, gauge.Inch)
+	require.ErrorIs(t, err, gauge.ErrBounds)
+	e := grade.Percent(huge.Value)
+	require.ErrorIs(t, e.Validate(), gauge.ErrBounds)
+	require.NotPanics(t, func() { _ = e.String(); _ = grade.EaseOf(huge).String() })
+	_, err = grade.Stepped(huge, 3, huge)
+	require.ErrorIs(t, err, gauge.ErrBounds)
+	_, err = grade.Stepped(gauge.MustLength("1 in"), 3, huge)
+	require.ErrorIs(t, err, gauge.ErrBounds)
+}
