@@ -97,6 +97,19 @@ func (e Ease) Finished(body gauge.Measurement) gauge.Measurement {
 	return body.Add(body.Times(p.Mul(hundredth)))
 }
 
+// Given returns the ease that a finished measure gives a body: as a length, and
+// as a percentage of the body, both exact.
+//
+// It returns a *gauge.FieldError if the body is nothing.
+func Given(body, finished gauge.Measurement) (length gauge.Measurement, percent gauge.Ratio, err error) {
+	length = finished.Sub(body)
+	share, err := length.Per(body)
+	if err != nil {
+		return gauge.Measurement{}, gauge.Ratio{}, gauge.InField("body", err)
+	}
+	return length, share.Mul(gauge.Int(100)), nil
+}
+
 // Sign returns -1, 0 or +1.
 func (e Ease) Sign() int { return e.Value.Sign() }
 

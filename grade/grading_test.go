@@ -232,7 +232,11 @@ func TestEases(t *testing.T) {
 // handbook: 40 in and standard ease of 2 to 4 in is 42 to 44 in.
 func TestEaseExamples(t *testing.T) {
 	for _, c := range []struct{ body, ease, want string }{{"17", "3 in", "20"}, {"40", "2 in", "42"}, {"40", "4 in", "44"}, {"41.5", "3 in", "44.5"}, {"34", "-2 in", "32"}} {
-		require.True(t, grade.MustEase(c.ease).Finished(inches(c.body)[0]).Equal(inches(c.want)[0]), "%v", c)
+		body, want := inches(c.body)[0], inches(c.want)[0]
+		require.True(t, grade.MustEase(c.ease).Finished(body).Equal(want), "%v", c)
+		length, _, err := grade.Given(body, want)
+		require.NoError(t, err)
+		require.True(t, length.Equal(gauge.Length(grade.MustEase(c.ease)).Measurement()))
 	}
 }
 
@@ -260,6 +264,21 @@ func TestArmholesClearRealArms(t *testing.T) {
 			require.Positive(t, round.Cmp(need), "%s: armhole round %s, arm %v cm", size, gauge.HalfCentimetre.Text(round), arm)
 		}
 	}
+}
+
+// PC-22 (a): a bust of 41.5 in gets 2.0 in from 43.5 and 5.5 in from 47.
+func TestGiven(t *testing.T) {
+	body := inches("41.5")[0]
+	for finished, want := range map[string]string{"43.5": "2", "47": "5.5", "40": "-1.5"} {
+		length, percent, err := grade.Given(body, inches(finished)[0])
+		require.NoError(t, err)
+		require.True(t, length.Equal(inches(want)[0]))
+		hundredth, err := gauge.Share(1, 100)
+		require.NoError(t, err)
+		require.True(t, body.Times(percent.Mul(hundredth)).Equal(length), "the percentage is exact")
+	}
+	_, _, err := grade.Given(gauge.Measurement{}, body)
+	require.Error(t, err)
 }
 
 func TestEaseText(t *testing.T) {

@@ -201,6 +201,8 @@ func TestReadLengths(t *testing.T) {
 		{"48½ in [123 cm]", 3, "48.5 in [123 cm]"},
 		{"48 (48¼) in [122.5 cm]", 0, "48 (48.25) in [122.5 cm]"},
 		{"20-1/2 in", 2, "20.5 in"},
+		{`38" (40", 42½")`, 3, "38 (40, 42.5) in"},
+		{"20 cm [22 cm]", 2, "20 (22) cm"},
 		{"20-21-22 cm", 3, "20 (21, 22) cm"},
 		{"20[21:22]cm", 3, "20 (21, 22) cm"},
 	} {
@@ -219,6 +221,24 @@ func TestReadLengths(t *testing.T) {
 	require.Empty(t, notation.Lengths{}.String())
 	require.Empty(t, notation.Text(nil, gauge.QuarterInch))
 	require.Empty(t, notation.Both(nil, gauge.QuarterInch, gauge.HalfCentimetre))
+}
+
+// What both units print is what is read, for every number of sizes.
+func TestBothThenReadEveryLength(t *testing.T) {
+	for n := 1; n <= grade.MaxSizes; n++ {
+		r := make(grade.Run[gauge.Measurement], n)
+		for i := range r {
+			r[i] = gauge.MustLength("17.3 cm").Measurement().Times(gauge.Int(i + 1))
+		}
+		l, err := notation.ReadLengths(notation.Both(r, gauge.QuarterInch, gauge.HalfCentimetre), n)
+		require.NoError(t, err)
+		require.Len(t, l.Own, n)
+		require.Len(t, l.Other, n)
+		for i := range r {
+			require.Equal(t, gauge.QuarterInch.Round(r[i]).String(), l.Own[i].String())
+			require.Equal(t, gauge.HalfCentimetre.Round(r[i]).String(), l.Other[i].String())
+		}
+	}
 }
 
 func TestReadLengthsRefuses(t *testing.T) {
