@@ -101,6 +101,7 @@ func TestReadPublished(t *testing.T) {
 		{"common practice, no source", "8 (10) 12 (14)", 4, grade.Run[int]{8, 10, 12, 14}},
 		{"an en dash", " 10 – 12–14 ", 3, grade.Run[int]{10, 12, 14}},
 		{"any number of sizes", "1 (2)", 0, grade.Run[int]{1, 2}},
+		{"the largest count", "100000", 1, grade.Run[int]{100000}},
 	} {
 		t.Run(c.source, func(t *testing.T) {
 			got, err := notation.ReadNumbers(c.text, c.sizes)
