@@ -162,11 +162,8 @@ func (p Plan) sheet(w Writing) (*sheet, error) {
 	}
 	s.repeats = run
 	for i, k := range s.repeats {
-		if k < 0 || k > gauge.MaxCount || p.Rows(k) > gauge.MaxCount {
-			return nil, &gauge.FieldError{Field: fmt.Sprintf("Writing.Repeats[%d]", i), Got: strconv.Itoa(k), Want: "0 or more, and at most 100000 rows in all", Err: gauge.ErrBounds}
-		}
-		if k > 0 && len(p.Repeat) == 0 {
-			return nil, &gauge.FieldError{Field: fmt.Sprintf("Writing.Repeats[%d]", i), Got: strconv.Itoa(k), Want: "0, since the plan has no repeat"}
+		if err := p.checkRepeats(fmt.Sprintf("Writing.Repeats[%d]", i), k); err != nil {
+			return nil, err
 		}
 	}
 	if k := p.Sizes(); k > 1 && k != n {
@@ -180,7 +177,7 @@ func (p Plan) sheet(w Writing) (*sheet, error) {
 		s.solutions = append(s.solutions, sol)
 	}
 	for i, n := range s.stitches {
-		if r := s.solution(i).Rule; !r.Legal(n) {
+		if r := s.solution(i).Rule; !r.Legal(n) || n > gauge.MaxCount {
 			return nil, &SizeError{Size: i, Got: n, Rule: r}
 		}
 	}

@@ -180,32 +180,3 @@ func (p Plan) Size(i int) Plan {
 	}
 	return Plan{each(p.Opening), each(p.Repeat), each(p.Closing)}
 }
-
-// Rows returns how many rows are worked with so many repeats.
-func (p Plan) Rows(repeats int) int {
-	return len(p.Opening) + repeats*len(p.Repeat) + len(p.Closing)
-}
-
-// Fit returns the rows nearest to a width, and the number of repeats, at least
-// 0, that gives them. A tie goes to the larger number. A plan without a repeat
-// has but one number of rows.
-//
-// It returns an error if the plan has no opening or the gauge is not valid
-// (*gauge.FieldError), or the rows exceed gauge.MaxCount (gauge.ErrBounds).
-func (p Plan) Fit(width gauge.Measurement, rows gauge.Over) (gauge.Count, int, error) {
-	once := p.Rows(0)
-	if len(p.Opening) == 0 {
-		return gauge.Count{}, 0, &gauge.FieldError{Field: "Plan.Opening", Got: "no rows", Want: "a foundation row to begin with"}
-	}
-	rule := gauge.Rule{Multiple: len(p.Repeat), Plus: once, Least: once}
-	if len(p.Repeat) > 0 {
-		c, err := rows.Round(width, rule)
-		return c, (c.Value - once) / len(p.Repeat), err
-	}
-	exact, err := rows.Exact(width)
-	if err != nil {
-		return gauge.Count{}, 0, err
-	}
-	each, err := rows.Measure(gauge.Int(1))
-	return gauge.Count{Value: once, Exact: exact, Below: once, Above: once, Rule: gauge.Rule{Multiple: gauge.MaxCount, Plus: once % gauge.MaxCount, Least: once}, Each: each}, 0, err
-}

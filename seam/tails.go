@@ -106,10 +106,10 @@ func (s Sewing) end() gauge.Measurement {
 }
 
 // Long returns the length beyond which a sewing yarn frays as it is pulled
-// through: 20 in (worked example E28 sews with 15 to 20 in at a time). A
-// crocheted join is not pulled through, and has no such bound.
+// through: 20 in for mattress stitch (worked example E28 sews with 15 to 20 in
+// at a time). No source gives one for the other methods.
 func (s Sewing) Long() (m gauge.Measurement, ok bool) {
-	if s.Method == WhipStitch || s.Method == Mattress {
+	if s.Method == Mattress {
 		return gauge.MeasurementOf(gauge.Int(20), gauge.Inch), true
 	}
 	return m, false
@@ -249,18 +249,29 @@ func match(reach [][]int, seams int) []int {
 	return tailOf
 }
 
-// String says one tail in a sentence: "left panel, last row: the tail hangs at
-// the left edge, bottom end, and sews the left side; leave 70 in (177.8 cm)".
+// Where names the corner: "bottom left".
+func (t Tail) Where() string {
+	a, b := t.Corner[0], t.Corner[1]
+	if a == layout.Left || a == layout.Right {
+		a, b = b, a
+	}
+	return a.String() + " " + b.String()
+}
+
+// String says one tail in a sentence: "the last tail of the left panel, at its
+// bottom left corner, sews the left side seam: leave 44½ in [113 cm]".
 func (t Tail) String() string {
-	which := "foundation"
+	return t.text(gauge.QuarterInch.Text(t.Leave)+" ["+gauge.HalfCentimetre.Text(t.Leave)+"]", "")
+}
+
+func (t Tail) text(leave, sizes string) string {
+	which := "first"
 	if t.Last {
-		which = "last row"
+		which = "last"
 	}
-	s := fmt.Sprintf("%s, %s: the tail hangs at the %s edge, %s end", t.Piece, which, t.Corner[0], t.Corner[1])
+	does := "is woven in"
 	if t.Seam != "" {
-		s += ", and sews the " + t.Seam
-	} else {
-		s += ", to be woven in"
+		does = "sews the " + t.Seam
 	}
-	return s + "; leave " + gauge.QuarterInch.Text(t.Leave) + " (" + gauge.HalfCentimetre.Text(t.Leave) + ")"
+	return fmt.Sprintf("the %s tail of the %s, at its %s corner%s, %s: leave %s", which, t.Piece, t.Where(), sizes, does, leave)
 }

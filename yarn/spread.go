@@ -117,11 +117,12 @@ func (l Line) Widen(low, high gauge.Ratio) (Line, error) {
 
 // Comparison is how two ways to the same line agree.
 type Comparison struct {
-	A, B  Line
-	Apart gauge.Measurement // B less A; negative where B is less
-	Share gauge.Ratio       // Apart as a share of A
-	Agree bool              // the spreads of the two touch or overlap
-	Gap   gauge.Measurement // what lies between the spreads; nothing where they agree
+	A     Line              `json:"a"`
+	B     Line              `json:"b"`
+	Apart gauge.Measurement `json:"apart"` // B less A; negative where B is less
+	Share gauge.Ratio       `json:"share"` // Apart as a share of A
+	Agree bool              `json:"agree"` // the spreads of the two touch or overlap
+	Gap   gauge.Measurement `json:"gap"`   // what lies between the spreads; nothing where they agree
 }
 
 // Compare compares two ways to the same line: by swatch and by stitches, say.

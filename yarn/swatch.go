@@ -38,6 +38,8 @@ func (s Swatch) Validate() error {
 	switch weighed, unravelled := !s.Mass.unset(), !s.Yarn.unset(); {
 	case weighed && unravelled:
 		return &gauge.FieldError{Field: "Swatch.Yarn", Got: "both a mass and a length of yarn", Want: "one of the two"}
+	case !weighed && !unravelled:
+		return &gauge.FieldError{Field: "Swatch.Mass", Got: "no mass and no length of yarn", Want: "one of the two"}
 	case unravelled:
 		if err := s.Yarn.positive("Swatch.Yarn"); err != nil {
 			return err

@@ -220,7 +220,7 @@ func TestPublishedGarments(t *testing.T) {
 		require.Equal(t, "9", measure(t, l, "armhole depth"))
 		seams, err := l.Seams()
 		require.NoError(t, err)
-		require.Equal(t, "left side", seams[0].Name)
+		require.Equal(t, "left side seam", seams[0].Name)
 		require.Equal(t, "16", seams[0].Length().In(gauge.Inch).String())
 		neck, _ := l.Measure("neck width")
 		width, _ := l.Measure("width")

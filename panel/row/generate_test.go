@@ -70,7 +70,7 @@ func (g *gen) items(depth, most int) []Item {
 		case k == 6:
 			items = append(items, Chains{N: g.num(4)})
 		case k == 7:
-			items = append(items, Together{Of: g.stitch(), N: 2 + g.IntN(3)})
+			items = append(items, Together{Of: workable[1+g.IntN(len(workable)-1)], N: 2 + g.IntN(3)})
 		case k == 8 && depth < 3:
 			items = append(items, Repeat{Items: g.items(depth+1, 3), Times: notNil(g.num(4))})
 		default:

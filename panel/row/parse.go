@@ -283,12 +283,23 @@ func (p *parser) counted() []Part {
 	return parts
 }
 
-// hookAhead reports whether `from hook` follows before the next separator but
-// one: the sign of a foundation chain.
+// hookAhead reports whether the next instruction goes into a chain `from hook`:
+// the sign of a foundation chain.
 func (p *parser) hookAhead() bool {
-	for i := p.i; i < len(p.toks) && i < p.i+24; i++ {
-		if p.toks[i].word == "from" && i+1 < len(p.toks) && (p.toks[i+1].word == "hook" || p.toks[i+1].word == "the") {
-			return true
+	i, depth := p.i, 0
+	for strings.Contains(",;", p.toks[i].word) && p.toks[i].kind == markToken {
+		i++
+	}
+	for ; i < len(p.toks); i++ {
+		switch t := p.toks[i]; {
+		case t.word == "(" || t.word == "[":
+			depth++
+		case t.word == ")" || t.word == "]":
+			depth--
+		case depth == 0 && (t.word == "," || t.word == ";"):
+			return false
+		case t.word == "from" && t.kind == wordToken:
+			return p.toks[i+1].word == "hook" || p.toks[i+1].word == "the" || p.toks[i+1].word == "your"
 		}
 	}
 	return false

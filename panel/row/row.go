@@ -1,5 +1,7 @@
 package row
 
+import "slices"
+
 // Row is one written row. Its parts stand in the order they are worked. The
 // zero value is empty and not valid.
 type Row struct {
@@ -187,6 +189,49 @@ func (r Row) FirstStitch() (s Stitch, plain bool) {
 		return NoStitch, false
 	}
 	return made[0].Of, true
+}
+
+// Stitches returns the kinds of stitch that the row makes, without chains, each
+// once and in the order in which they come.
+func (r Row) Stitches() []Stitch {
+	var out []Stitch
+	add := func(s Stitch) {
+		if s != Chain && !slices.Contains(out, s) {
+			out = append(out, s)
+		}
+	}
+	parts := func(parts []Part) {
+		for _, p := range parts {
+			add(p.Of)
+		}
+	}
+	var walk func(items []Item)
+	walk = func(items []Item) {
+		for _, it := range items {
+			switch it := it.(type) {
+			case Foundation:
+				add(it.Of)
+			case FoundationChain:
+				parts(it.Counts)
+			case TurningChain:
+				parts(it.Counts)
+			case Chainless:
+				add(it.Of)
+			case Work:
+				parts(it.Make)
+			case Each:
+				for _, in := range it.In {
+					parts(in.Make)
+				}
+			case Together:
+				add(it.Of)
+			case Repeat:
+				walk(it.Items)
+			}
+		}
+	}
+	walk(r.Items)
+	return out
 }
 
 // Size returns the row of one size, counted from 0: every list of sizes is

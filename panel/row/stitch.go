@@ -94,6 +94,15 @@ func (s Stitch) Height() int {
 // Foundation reports whether s is made together with the chain it stands on.
 func (s Stitch) Foundation() bool { return s.Valid() && stitches[s].foundation }
 
+// Plain returns the stitch that a foundation stitch stands for: sc for fsc. Any
+// other stitch is returned as it is.
+func (s Stitch) Plain() Stitch {
+	if s.Foundation() {
+		return s - FoundationSingle + SingleCrochet
+	}
+	return s
+}
+
 // is reports whether the words, joined by single blanks, name s in t.
 func (s Stitch) is(words string, t Terms) bool {
 	e := &stitches[s]

@@ -2,8 +2,8 @@ package care
 
 import (
 	_ "embed" // see blocking.go
-	"fmt"
 
+	"example.com/panelmath/yarn/internal/name"
 	"example.com/panelmath/yarn/internal/table"
 )
 
@@ -23,17 +23,27 @@ const (
 	Sleepwear               // for loose things for children
 )
 
+var topics = [...]string{"steam", "hands", "flame", "cords", "lace", "sleepwear"}
+
 // String returns the name: "hands".
-func (t Topic) String() string {
-	names := [...]string{"steam", "hands", "flame", "cords", "lace", "sleepwear"}
-	if int(t) < len(names) {
-		return names[t]
-	}
-	return fmt.Sprintf("Topic(%d)", uint8(t))
+func (t Topic) String() string { return name.Of("Topic", topics[:], uint8(t)) }
+
+// MarshalText returns String. It returns a *gauge.FieldError for a value that is
+// none of the above.
+func (t Topic) MarshalText() ([]byte, error) {
+	return name.Marshal("Topic", topics[:], uint8(t))
 }
 
-// MarshalText returns String.
-func (t Topic) MarshalText() ([]byte, error) { return []byte(t.String()), nil }
+// UnmarshalText reads what String prints. It returns a *gauge.ParseError for
+// anything else.
+func (t *Topic) UnmarshalText(b []byte) error {
+	n, err := name.Read("Topic", topics[:], b)
+	if err != nil {
+		return err
+	}
+	*t = Topic(n)
+	return nil
+}
 
 // Caution is a caution in plain words, ready to print, with its source.
 type Caution struct {

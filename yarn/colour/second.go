@@ -5,6 +5,7 @@ import (
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/yarn"
+	"example.com/panelmath/yarn/internal/name"
 	"example.com/panelmath/yarn/internal/say"
 )
 
@@ -18,15 +19,26 @@ const (
 	Mirrored              // the colours in the opposite order: the last row of the second is like the first row of the first
 )
 
-// String returns "repeated" or "mirrored".
-func (s Style) String() string {
-	switch s {
-	case Repeated:
-		return "repeated"
-	case Mirrored:
-		return "mirrored"
+var styles = [...]string{"repeated", "mirrored"}
+
+// String returns the name: "repeated".
+func (s Style) String() string { return name.Of("Style", styles[:], uint8(s)) }
+
+// MarshalText returns String. It returns a *gauge.FieldError for a value that is
+// none of the above.
+func (s Style) MarshalText() ([]byte, error) {
+	return name.Marshal("Style", styles[:], uint8(s))
+}
+
+// UnmarshalText reads what String prints. It returns a *gauge.ParseError for
+// anything else.
+func (s *Style) UnmarshalText(b []byte) error {
+	n, err := name.Read("Style", styles[:], b)
+	if err != nil {
+		return err
 	}
-	return fmt.Sprintf("Style(%d)", uint8(s))
+	*s = Style(n)
+	return nil
 }
 
 // Skeins is the yarn that both panels come from: skeins of one length, each
@@ -88,8 +100,8 @@ func (s Start) Explain() string {
 // skein it takes the one that cuts away least, and the yarn as it runs on a tie.
 //
 // It returns an error if the skeins are not valid, from is negative, or used is
-// not more than 0 (*gauge.FieldError), or the panel does not fit on one skein
-// (ErrShort).
+// not more than 0 (*gauge.FieldError), or the first panel does not fit on one
+// skein (ErrShort).
 func Second(k Skeins, from, used gauge.Measurement, style Style) (Start, error) {
 	if err := k.Validate(); err != nil {
 		return Start{}, err
@@ -107,36 +119,36 @@ func Second(k Skeins, from, used gauge.Measurement, style Style) (Start, error) 
 	if to.Cmp(whole) > 0 {
 		return Start{}, fmt.Errorf("match a second panel: %w: the first takes %s and the skein holds %v", ErrShort, say.In(to, gauge.Metre), k.Each)
 	}
-	for _, begin := range []gauge.Measurement{to, {}} {
-		s := Start{Style: style, NewSkein: begin.Sign() == 0}
-		best := false
-		offer := func(o Start) {
-			if o.Left.Sign() >= 0 && o.Cut.Sign() >= 0 && (!best || o.Cut.Cmp(s.Cut) < 0) {
-				best, s = true, o
-			}
-		}
-		for _, phase := range k.forward(from, to, style) {
-			o := s
-			at, ok := k.next(begin, phase)
-			if !ok {
-				continue
-			}
-			o.At, o.Cut, o.Left = at, at.Sub(begin), whole.Sub(at).Sub(used)
-			o.Backward = false
-			offer(o)
-		}
-		if style == Mirrored {
-			o := s
-			if at, ok := k.last(to); ok {
-				o.Backward, o.At, o.Cut, o.Left = true, at, whole.Sub(at), at.Sub(used).Sub(begin)
-				offer(o)
-			}
-		}
-		if best {
-			return s, nil
+	if s, ok := k.on(false, from, to, style); ok {
+		return s, nil
+	}
+	s, _ := k.on(true, from, to, style) // a new skein has the place that the first panel had
+	return s, nil
+}
+
+// on returns the best start on the skein of the first panel, which took the yarn
+// from from to to, or on a new one.
+func (k Skeins) on(fresh bool, from, to gauge.Measurement, style Style) (best Start, ok bool) {
+	whole, used := k.Each.Measurement(), to.Sub(from)
+	begin := to
+	if fresh {
+		begin = gauge.Measurement{}
+	}
+	offer := func(s Start) {
+		s.Style, s.NewSkein = style, fresh
+		if s.Cut.Sign() >= 0 && s.Left.Sign() >= 0 && (!ok || s.Cut.Cmp(best.Cut) < 0) {
+			best, ok = s, true
 		}
 	}
-	return Start{}, fmt.Errorf("match a second panel: %w: no place on a skein of %v leaves %s for it", ErrShort, k.Each, say.In(used, gauge.Metre))
+	for _, phase := range k.forward(from, to, style) {
+		at := k.next(begin, phase)
+		offer(Start{At: at, Cut: at.Sub(begin), Left: whole.Sub(at).Sub(used)})
+	}
+	if style == Mirrored {
+		at := k.last(to)
+		offer(Start{Backward: true, At: at, Cut: whole.Sub(at), Left: at.Sub(used).Sub(begin)})
+	}
+	return best, ok
 }
 
 // forward returns the phases from which the yarn as it runs matches.
@@ -152,19 +164,20 @@ func (k Skeins) forward(from, to gauge.Measurement, style Style) []gauge.Measure
 	return phases
 }
 
-// next returns the first place at or after begin of the phase.
-func (k Skeins) next(begin, phase gauge.Measurement) (gauge.Measurement, bool) {
+// next returns the first place at or after begin of the phase. A yarn that runs
+// once has that place just once: it may lie before begin.
+func (k Skeins) next(begin, phase gauge.Measurement) gauge.Measurement {
 	if !k.Sequence.Repeats {
-		return phase, phase.Cmp(begin) >= 0
+		return phase
 	}
-	return begin.Add(k.Sequence.phase(phase.Sub(begin))), true
+	return begin.Add(k.Sequence.phase(phase.Sub(begin)))
 }
 
 // last returns the last place on the skein that looks like at.
-func (k Skeins) last(at gauge.Measurement) (gauge.Measurement, bool) {
+func (k Skeins) last(at gauge.Measurement) gauge.Measurement {
 	if !k.Sequence.Repeats {
-		return at, true
+		return at
 	}
 	whole := k.Each.Measurement()
-	return whole.Sub(k.Sequence.phase(whole.Sub(at))), true
+	return whole.Sub(k.Sequence.phase(whole.Sub(at)))
 }

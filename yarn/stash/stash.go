@@ -41,9 +41,9 @@ func (h Holding) Length() (gauge.Measurement, error) {
 
 // Largest is the largest size that a stash suffices for.
 type Largest struct {
-	Size int               // index of the size, -1 where it suffices for none
-	Left gauge.Measurement // what that size leaves over, of all yarns together
-	Next string            // why the next size up is too much; empty where there is none
+	Size int               `json:"size"` // index of the size, -1 where it suffices for none
+	Left gauge.Measurement `json:"left"` // what that size leaves over, of all yarns together
+	Next string            `json:"next"` // why the next size up is too much; empty where there is none
 }
 
 // LargestSize returns the largest size, the last in order, for which the stash
