@@ -1,10 +1,9 @@
 package yarn
 
 import (
-	"fmt"
-
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/internal/text"
+	"example.com/panelmath/yarn/internal/plain"
 	"github.com/shopspring/decimal"
 )
 
@@ -108,7 +107,7 @@ func (l Length) Measurement() gauge.Measurement {
 }
 
 // String returns "230 yd", which ParseLength reads back.
-func (l Length) String() string { return fmt.Sprintf("%v %v", l.Value, l.Unit) }
+func (l Length) String() string { return plain.Text(l.Value) + " " + l.Unit.String() }
 
 // MarshalText returns String. It returns the error of Validate.
 func (l Length) MarshalText() ([]byte, error) {
