@@ -49,6 +49,7 @@
 //	skeins                                       100 000
 //	lines in a quantity                          10 000
 //	strands held together, yarns                 16, 64
+//	denominator of a length, or of a sum         300 digits
 //	numbers, texts                               as in package gauge
 //
 // # Errors

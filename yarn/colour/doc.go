@@ -34,6 +34,6 @@
 //
 // # Limits and errors
 //
-// At most 1000 runs, 100 000 rows of 100 000 stitches, 100 000 ends and 100 km.
+// At most 256 runs, 100 000 rows of 100 000 stitches, 100 000 ends and 100 km.
 // What is not valid is a *gauge.FieldError; yarn that runs out wraps ErrShort.
 package colour
