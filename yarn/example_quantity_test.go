@@ -163,7 +163,7 @@ func ExampleSewing_Validate() {
 }
 
 func ExampleSewing_Seam() {
-	line, err := yarn.Sewing{}.Seam("side", gauge.MustLength("15 in").Measurement())
+	line, err := yarn.WhipStitch().Seam("side", gauge.MustLength("15 in").Measurement())
 	fmt.Println(line.Explain(), err)
 	// Output: side: 15 in times 2.5 and twice 6 in for the ends is 49.5 in <nil>
 }
@@ -317,4 +317,10 @@ func ExamplePart_UnmarshalText() {
 	// Output:
 	// <nil> edging
 	// parse part: "sleeve": unknown part "sleeve"; want fabric, foundation, seam, ends, edging, swatch, margin
+}
+
+func ExampleWhipStitch() {
+	s := yarn.WhipStitch()
+	fmt.Println(s.Factor, "times the seam,", s.End, "at each end")
+	// Output: 2.5 times the seam, 6 in at each end
 }

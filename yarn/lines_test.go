@@ -183,7 +183,7 @@ func BenchmarkBuy(b *testing.B) {
 		if err != nil {
 			b.Fatal(err)
 		}
-		seam, err := yarn.Sewing{}.Seam("centre back", mm("23 in"))
+		seam, err := yarn.WhipStitch().Seam("centre back", mm("23 in"))
 		if err != nil {
 			b.Fatal(err)
 		}

@@ -60,7 +60,7 @@ func TestCoveringMarginIsNeverShort(t *testing.T) {
 		s.Reading = yarn.Reading{Side: gauge.Length{Value: decimal.New(int64(rng.IntN(50)), -2), Unit: gauge.Inch}, Mass: yarn.Mass{Value: decimal.New(int64(rng.IntN(200)), -2), Unit: yarn.Gram}}
 		line, err := s.Fabric("panels", rect("1 in", "1 in").Times(gauge.Int(rng.IntN(3000)+1)), label)
 		require.NoError(t, err)
-		seam, err := yarn.Sewing{}.Seam("back", mm("20 in"))
+		seam, err := yarn.WhipStitch().Seam("back", mm("20 in"))
 		require.NoError(t, err)
 		bare, err := yarn.Buy(label, yarn.Margin{}, line, seam)
 		require.NoError(t, err)
