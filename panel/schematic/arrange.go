@@ -46,7 +46,7 @@ type mark struct {
 func (m mark) middle() int { return (m.from + m.to) / 2 }
 
 // arrange places the pieces on lines as the layout says, or one below the
-// other where they come out half as large again so.
+// other where they come out more than twice as large so.
 func arrange(l layout.Layout, k *key) [][]cell {
 	var lines, stacked [][]int
 	for i, p := range l.Pieces {
@@ -60,8 +60,8 @@ func arrange(l layout.Layout, k *key) [][]cell {
 	if len(lines) == len(stacked) {
 		return a
 	}
-	larger, _ := gauge.Share(3, 2)
-	if b, scaleB := fit(l, k, stacked); scaleB.Cmp(scaleA.Mul(larger)) > 0 {
+	const larger = 2 // times
+	if b, scaleB := fit(l, k, stacked); scaleB.Cmp(scaleA.Mul(gauge.Int(larger))) > 0 {
 		return b
 	}
 	return a
