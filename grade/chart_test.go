@@ -283,3 +283,22 @@ func FuzzReadChart(f *testing.F) {
 		}
 	})
 }
+
+func BenchmarkStandard(b *testing.B) {
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := grade.Standard("women"); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+func BenchmarkBody(b *testing.B) {
+	c := standard(b, "women")
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := c.Body("5X", grade.Hip, gauge.Centimetre); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

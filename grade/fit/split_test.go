@@ -178,9 +178,11 @@ func TestBestEqualsBruteForceOnRandomWearers(t *testing.T) {
 	for range 3000 {
 		w := randomWearers(r)
 		k := 1 + r.IntN(len(w))
+		given := slices.Clone(w)
 		ease := []string{"3 in", "-7 cm", "12.5%", "-3%", "0 in"}[r.IntN(5)]
 		got, err := fit.Best(w, grade.MustEase(ease), k)
 		require.NoError(t, err)
+		require.Equal(t, given, w, "the argument stays as it was")
 		k = min(k, distinct(got.Wearers))
 		want, found := bruteForce(got.Wearers, got.Ease, k, anyGroup)
 		require.True(t, found)
