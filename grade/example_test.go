@@ -420,6 +420,12 @@ func ExampleEase_Finished() {
 	// 0% 40 in
 }
 
+func ExampleGiven() {
+	length, percent, err := grade.Given(gauge.MustLength("41.5 in").Measurement(), gauge.MustLength("43.5 in").Measurement())
+	fmt.Println(gauge.QuarterInch.Text(length), percent.Text(1)+"%", err)
+	// Output: 2 in 4.8% <nil>
+}
+
 func ExampleEase_Validate() {
 	fmt.Println(grade.Percent(decimal.NewFromInt(-100)).Validate())
 	// Output: Ease.Value: got -100%, want above -100% and at most 1000%

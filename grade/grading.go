@@ -34,8 +34,8 @@ func OnChart(groups Run[Group], m Measure, u gauge.Unit, r Ruling, ease Run[Ease
 // sizes adds to the one before it. One step stands for all; else there are n - 1.
 //
 // It returns a *gauge.FieldError if n is not from 1 to MaxSizes, there are not 1
-// or n - 1 steps, or first is not valid, and a *SizeError if a step is not in
-// the unit of first or its size is out of bounds.
+// or n - 1 steps, or first is not valid, and a *SizeError if a step is not
+// valid or not in the unit of first, or its size is out of bounds.
 func Stepped(first gauge.Length, n int, steps ...gauge.Length) (Run[gauge.Length], error) {
 	if err := first.Validate(); err != nil {
 		return nil, gauge.InField("first", err)
@@ -52,6 +52,9 @@ func Stepped(first gauge.Length, n int, steps ...gauge.Length) (Run[gauge.Length
 		return nil, &gauge.FieldError{Field: "steps", Got: strconv.Itoa(len(steps)), Want: fmt.Sprintf("1 or %d", n-1)}
 	}
 	for i, s := range each {
+		if err := s.Validate(); err != nil {
+			return nil, &SizeError{Index: i + 1, Field: "step", Err: err}
+		}
 		if s.Unit != first.Unit {
 			return nil, &SizeError{Index: i + 1, Field: "step", Got: s.String(), Want: "a length in " + first.Unit.String()}
 		}

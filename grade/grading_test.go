@@ -232,7 +232,11 @@ func TestEases(t *testing.T) {
 // handbook: 40 in and standard ease of 2 to 4 in is 42 to 44 in.
 func TestEaseExamples(t *testing.T) {
 	for _, c := range []struct{ body, ease, want string }{{"17", "3 in", "20"}, {"40", "2 in", "42"}, {"40", "4 in", "44"}, {"41.5", "3 in", "44.5"}, {"34", "-2 in", "32"}} {
-		require.True(t, grade.MustEase(c.ease).Finished(inches(c.body)[0]).Equal(inches(c.want)[0]), "%v", c)
+		body, want := inches(c.body)[0], inches(c.want)[0]
+		require.True(t, grade.MustEase(c.ease).Finished(body).Equal(want), "%v", c)
+		length, _, err := grade.Given(body, want)
+		require.NoError(t, err)
+		require.True(t, length.Equal(gauge.Length(grade.MustEase(c.ease)).Measurement()))
 	}
 }
 
@@ -260,6 +264,21 @@ func TestArmholesClearRealArms(t *testing.T) {
 			require.Positive(t, round.Cmp(need), "%s: armhole round %s, arm %v cm", size, gauge.HalfCentimetre.Text(round), arm)
 		}
 	}
+}
+
+// PC-22 (a): a bust of 41.5 in gets 2.0 in from 43.5 and 5.5 in from 47.
+func TestGiven(t *testing.T) {
+	body := inches("41.5")[0]
+	for finished, want := range map[string]string{"43.5": "2", "47": "5.5", "40": "-1.5"} {
+		length, percent, err := grade.Given(body, inches(finished)[0])
+		require.NoError(t, err)
+		require.True(t, length.Equal(inches(want)[0]))
+		hundredth, err := gauge.Share(1, 100)
+		require.NoError(t, err)
+		require.True(t, body.Times(percent.Mul(hundredth)).Equal(length), "the percentage is exact")
+	}
+	_, _, err := grade.Given(gauge.Measurement{}, body)
+	require.Error(t, err)
 }
 
 func TestEaseText(t *testing.T) {
@@ -316,6 +335,9 @@ func TestRunEdges(t *testing.T) {
 	require.ErrorIs(t, err, gauge.ErrBounds)
 	_, err = grade.Run[int]{1, 2}.For(1)
 	require.EqualError(t, err, "values: got 2, want 1")
+	most, err := grade.Run[int]{1}.For(64)
+	require.NoError(t, err)
+	require.Len(t, most, 64)
 	same, err := grade.Run[int]{1, 2}.For(2)
 	require.NoError(t, err)
 	require.Equal(t, grade.Run[int]{1, 2}, same)
@@ -369,4 +391,36 @@ func TestRulingText(t *testing.T) {
 	b, err = json.Marshal(grade.EvenSteps(inches("5", "5.5", "7")))
 	require.NoError(t, err)
 	require.Equal(t, `{"values":["127 mm","152.4 mm","177.8 mm"],"changes":[{"index":1,"from":"139.7 mm","to":"152.4 mm"}]}`, string(b))
+}
+
+// The settings of the decimal package change nothing.
+func TestHostileGlobals(t *testing.T) {
+	precision, trim, scientific := decimal.DivisionPrecision, decimal.TrimTrailingZeros, decimal.UseScientificNotation
+	defer func() {
+		decimal.DivisionPrecision, decimal.TrimTrailingZeros, decimal.UseScientificNotation = precision, trim, scientific
+	}()
+	decimal.DivisionPrecision, decimal.TrimTrailingZeros, decimal.UseScientificNotation = 1, false, true
+	TestEase(t)
+	TestEaseText(t)
+	TestConstantEase(t)
+	TestChartValidate(t)
+	TestChartJSON(t)
+}
+
+// Numbers that would take for ever to write out are turned away at once.
+func TestHostileNumbers(t *testing.T) {
+	huge := gauge.Length{Value: decimal.New(1, 1_000_000_000), Unit: gauge.Inch}
+	c := grade.Chart{Name: "own", Sizes: []string{"A", "B"}, Cells: []grade.Cell{
+		{Size: "A", Body: grade.Body{Low: huge, High: huge}}, {Size: "B", Body: grade.Body{Low: huge, High: huge}}}}
+	require.ErrorIs(t, c.Validate(), gauge.ErrBounds)
+	require.Empty(t, c.Falls())
+	_, err := c.Body("A", grade.Chest, gauge.Inch)
+	require.ErrorIs(t, err, gauge.ErrBounds)
+	e := grade.Percent(huge.Value)
+	require.ErrorIs(t, e.Validate(), gauge.ErrBounds)
+	require.NotPanics(t, func() { _ = e.String(); _ = grade.EaseOf(huge).String() })
+	_, err = grade.Stepped(huge, 3, huge)
+	require.ErrorIs(t, err, gauge.ErrBounds)
+	_, err = grade.Stepped(gauge.MustLength("1 in"), 3, huge)
+	require.ErrorIs(t, err, gauge.ErrBounds)
 }

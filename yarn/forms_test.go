@@ -217,3 +217,20 @@ func FuzzParseArea(f *testing.F) {
 		require.Equal(t, 0, a.Cmp(back))
 	})
 }
+
+// A quantity goes out and comes back the same, exactly.
+func TestQuantityJSON(t *testing.T) {
+	line, err := square.Fabric("panels", rect("40 in", "39 in"), yarn.MustLabel("137 m = 1 3/4 oz"))
+	require.NoError(t, err)
+	q, err := yarn.Buy(label, yarn.MustMargin("10%"), line)
+	require.NoError(t, err)
+	out, err := json.Marshal(q)
+	require.NoError(t, err)
+	var back yarn.Quantity
+	require.NoError(t, json.Unmarshal(out, &back))
+	require.True(t, back.Total.Equal(q.Total) && back.Net.Equal(q.Net) && back.Mass.Equal(q.Mass) && back.Slack.Equal(q.Slack))
+	require.Equal(t, q.Explain(), back.Explain())
+	again, err := json.Marshal(back)
+	require.NoError(t, err)
+	require.Equal(t, string(out), string(again))
+}

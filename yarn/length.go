@@ -1,10 +1,10 @@
 package yarn
 
 import (
-	"fmt"
-
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/internal/text"
+	"example.com/panelmath/yarn/internal/bound"
+	"example.com/panelmath/yarn/internal/plain"
 	"github.com/shopspring/decimal"
 )
 
@@ -88,13 +88,24 @@ func (l Length) positive(field string) error {
 	return nil
 }
 
-// boundLength reports a length of yarn below nothing or beyond MaxLength.
+// boundLength reports a length of yarn below nothing, beyond MaxLength or in
+// fractions without end.
 func boundLength(field string, m gauge.Measurement) error {
 	if m.Sign() < 0 {
 		return &gauge.FieldError{Field: field, Got: "less than nothing", Want: "at least 0"}
 	}
 	if m.In(gauge.Metre).Cmp(gauge.Int(MaxLength)) > 0 {
 		return &gauge.FieldError{Field: field, Got: "more than 100 km", Want: "at most 100 km", Err: gauge.ErrBounds}
+	}
+	return bound.Fine(field, m)
+}
+
+// finite reports a sum that has grown into fractions without end.
+func finite(field string, ms ...gauge.Measurement) error {
+	for _, m := range ms {
+		if err := bound.Fine(field, m); err != nil {
+			return err
+		}
 	}
 	return nil
 }
@@ -108,7 +119,7 @@ func (l Length) Measurement() gauge.Measurement {
 }
 
 // String returns "230 yd", which ParseLength reads back.
-func (l Length) String() string { return fmt.Sprintf("%v %v", l.Value, l.Unit) }
+func (l Length) String() string { return plain.Text(l.Value) + " " + l.Unit.String() }
 
 // MarshalText returns String. It returns the error of Validate.
 func (l Length) MarshalText() ([]byte, error) {

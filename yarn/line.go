@@ -2,6 +2,7 @@ package yarn
 
 import (
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/yarn/internal/bound"
 	"example.com/panelmath/yarn/internal/name"
 	"example.com/panelmath/yarn/internal/say"
 )
@@ -66,6 +67,9 @@ func (l Line) Validate() error {
 		return err
 	}
 	if err := boundLength("Line.More", l.More); err != nil {
+		return err
+	}
+	if err := bound.Fine("Line.Less", l.Less); err != nil {
 		return err
 	}
 	if l.Less.Sign() < 0 || l.Less.Cmp(l.Length) > 0 {

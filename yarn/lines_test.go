@@ -201,3 +201,23 @@ func BenchmarkParseLabel(b *testing.B) {
 		}
 	}
 }
+
+// Thousands of fractions without a common denominator are refused at once, not
+// added up for hours.
+func TestEndlessFractionsAreRefused(t *testing.T) {
+	var lines []yarn.Line
+	for i := range yarn.MaxLines {
+		lines = append(lines, yarn.Line{Length: gauge.MeasurementOf(share(t, 1, 1_000_000_007+2*i), gauge.Metre)})
+	}
+	_, err := yarn.Buy(label, yarn.Margin{}, lines...)
+	require.EqualError(t, err, "Lines: got a fraction of more than 300 digits, want a simpler one")
+	_, err = yarn.ByPiece(lines...)
+	require.ErrorIs(t, err, gauge.ErrBounds)
+	fine := gauge.Int(1)
+	for range 40 {
+		fine = fine.Mul(share(t, 1, 1_000_000_007))
+	}
+	for _, l := range []yarn.Line{{Length: gauge.MeasurementOf(fine, gauge.Metre)}, {Length: mm("1 m"), Less: gauge.MeasurementOf(fine, gauge.Metre)}} {
+		require.ErrorIs(t, l.Validate(), gauge.ErrBounds)
+	}
+}

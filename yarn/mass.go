@@ -6,6 +6,7 @@ import (
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/internal/text"
+	"example.com/panelmath/yarn/internal/plain"
 	"github.com/shopspring/decimal"
 )
 
@@ -172,7 +173,7 @@ func (m Mass) unset() bool { return m.Unit == 0 && m.Value.IsZero() }
 func (m Mass) Exact() ExactMass { return MassOf(exactly(m.Value), m.Unit) }
 
 // String returns "14.5 g", which ParseMass reads back.
-func (m Mass) String() string { return fmt.Sprintf("%v %v", m.Value, m.Unit) }
+func (m Mass) String() string { return plain.Text(m.Value) + " " + m.Unit.String() }
 
 // MarshalText returns String. It returns the error of Validate.
 func (m Mass) MarshalText() ([]byte, error) {
@@ -236,8 +237,8 @@ func (m ExactMass) Sign() int { return m.g.Sign() }
 
 // String returns m in grams: "14.5 g", or as a fraction, "1000/3 g".
 func (m ExactMass) String() string {
-	if d := m.g.Decimal(10); exactly(d).Equal(m.g) {
-		return d.String() + " g"
+	if d, ok := m.g.ExactDecimal(); ok {
+		return plain.Text(d) + " g"
 	}
 	return m.g.String() + " g"
 }

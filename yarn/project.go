@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/yarn/internal/plain"
 	"example.com/panelmath/yarn/internal/say"
 	"github.com/shopspring/decimal"
 )
@@ -40,7 +41,7 @@ func (p Project) Validate() error {
 		return p.Mass.positive("Project.Mass")
 	}
 	if skeins.Sign() <= 0 || skeins.Cmp(gauge.Int(gauge.MaxCount)) > 0 {
-		return &gauge.FieldError{Field: "Project.Skeins", Got: p.Skeins.String(), Want: "more than 0, at most 100000"}
+		return &gauge.FieldError{Field: "Project.Skeins", Got: plain.Text(p.Skeins), Want: "more than 0, at most 100000"}
 	}
 	if !p.Left.unset() {
 		if err := p.Left.Validate(); err != nil {
@@ -73,11 +74,11 @@ func (p Project) Used() (Line, error) {
 		if skeins.Cmp(gauge.Int(1)) < 0 {
 			l.Less = l.Length
 		}
-		l.Why = fmt.Sprintf("%v skeins of %v are at most %s, the last one begun", p.Skeins, p.Label, say.In(l.Length, u))
+		l.Why = fmt.Sprintf("%s skeins of %v are at most %s, the last one begun", plain.Text(p.Skeins), p.Label, say.In(l.Length, u))
 		return l.checked()
 	}
 	l.Length = p.Label.LengthOf(p.Label.Mass.Exact().Times(skeins).Sub(p.Left.Exact()))
-	l.Why = fmt.Sprintf("%v skeins of %v less %v left are %s of yarn", p.Skeins, p.Label, p.Left, say.In(l.Length, u))
+	l.Why = fmt.Sprintf("%s skeins of %v less %v left are %s of yarn", plain.Text(p.Skeins), p.Label, p.Left, say.In(l.Length, u))
 	return l.checked()
 }
 

@@ -487,3 +487,26 @@ func TestJSON(t *testing.T) {
 	require.NoError(t, json.Unmarshal(b, &back))
 	require.NoError(t, back.Validate())
 }
+
+// The settings of the decimal package change nothing.
+func TestHostileGlobals(t *testing.T) {
+	precision, trim, scientific := decimal.DivisionPrecision, decimal.TrimTrailingZeros, decimal.UseScientificNotation
+	defer func() {
+		decimal.DivisionPrecision, decimal.TrimTrailingZeros, decimal.UseScientificNotation = precision, trim, scientific
+	}()
+	decimal.DivisionPrecision, decimal.TrimTrailingZeros, decimal.UseScientificNotation = 1, false, true
+	TestMisprintsInCollarRows(t)
+	TestListShiftedByOneSize(t)
+	TestUnitsUnderAConvention(t)
+	TestPublishedLists(t)
+	TestEven(t)
+	TestSum(t)
+}
+
+func TestGridsAreChecked(t *testing.T) {
+	in, cm := lengths(t, "in", "1 (2) in"), lengths(t, "cm", "2.5 (5) cm")
+	_, err := check.Units(in, cm, 99)
+	require.Error(t, err)
+	_, err = check.Widths(counts(t, "sts", "1 (2)", 2), cm, check.Fabric{Over: gauge.MustGauge("16 sts and 12 rows = 4 in").Stitches, Grid: 99})
+	require.Error(t, err)
+}

@@ -6,6 +6,7 @@ import (
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/grade"
+	"example.com/panelmath/grade/internal/plain"
 	"github.com/shopspring/decimal"
 )
 
@@ -70,7 +71,7 @@ func (l List) Validate() error {
 			return bad(err)
 		}
 		if v.Abs().Cmp(decimal.NewFromInt(gauge.MaxCount)) > 0 {
-			return bad(fmt.Errorf("got %v, want at most 100000: %w", v, gauge.ErrBounds))
+			return bad(fmt.Errorf("got %s, want at most 100000: %w", plain.Number(v), gauge.ErrBounds))
 		}
 	}
 	return nil
@@ -92,9 +93,9 @@ func validate(lists ...List) error {
 // print returns v with the list's unit.
 func (l List) print(v decimal.Decimal) string {
 	if l.Unit == 0 {
-		return v.String()
+		return plain.Number(v)
 	}
-	return v.String() + " " + l.Unit.String()
+	return gauge.Length{Value: v, Unit: l.Unit}.String()
 }
 
 // measurement returns the value of size i as a length.

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/yarn/internal/bound"
 	"example.com/panelmath/yarn/internal/say"
 )
 
@@ -102,5 +103,5 @@ func position(field string, at gauge.Measurement) error {
 	if at.In(gauge.Metre).Cmp(gauge.Int(100_000)) > 0 {
 		return &gauge.FieldError{Field: field, Got: "more than 100 km", Want: "at most 100 km", Err: gauge.ErrBounds}
 	}
-	return nil
+	return bound.Fine(field, at)
 }

@@ -1,5 +1,3 @@
-// Package stash answers what the yarn at hand suffices for: the largest size of a
-// garment, and which piece to make from which dye lot.
 package stash
 
 import (
