@@ -41,7 +41,7 @@ func (c Chart) Groups(lists [][]string) (Run[Group], error) {
 		for j, size := range list {
 			at := slices.Index(c.Sizes, size)
 			if at < 0 {
-				return nil, atIndex(i, c.noSize(size))
+				return nil, placed(i, c.noSize(size))
 			}
 			fail := func(got, want string) (Run[Group], error) {
 				return nil, &SizeError{Index: i, Size: size, Field: fmt.Sprintf("group number %d", i+1), Got: got, Want: want}
@@ -71,8 +71,6 @@ func (c Chart) Singles() (Run[Group], error) {
 	}
 	return c.Groups(lists)
 }
-
-func atIndex(i int, err error) error { return at(i, err) }
 
 // Validate returns the errors of Chart.Groups for a group that was written as a
 // literal.
@@ -109,17 +107,6 @@ func (g Group) Smallest() string { return g.Member(SmallestMember) }
 // Largest returns the largest member, or nothing for a group of none.
 func (g Group) Largest() string { return g.Member(LargestMember) }
 
-// Which names the member of a group whose measure rules a part of the garment.
-// The zero value is LargestMember: nobody's arm is left out.
-type Which uint8
-
-// In a group of an even number, the middle member is the larger of the two.
-const (
-	LargestMember Which = iota
-	SmallestMember
-	MiddleMember
-)
-
 // Member returns the ruling member, or nothing for a group of none.
 func (g Group) Member(w Which) string {
 	n := len(g.Members)
@@ -143,7 +130,7 @@ func (g Group) Member(w Which) string {
 // no members.
 func (g Group) Body(m Measure, u gauge.Unit) (Body, error) {
 	if len(g.Members) == 0 {
-		return Body{}, &gauge.FieldError{Field: "Group.Members", Got: "none", Want: "at least one"}
+		return Body{}, noMembers()
 	}
 	small, err := g.Chart.Body(g.Smallest(), m, u)
 	if err != nil || len(g.Members) == 1 {
@@ -161,6 +148,10 @@ func (g Group) Body(m Measure, u gauge.Unit) (Body, error) {
 		b.Note = join(small.Note, large.Note)
 	}
 	return b, nil
+}
+
+func noMembers() error {
+	return &gauge.FieldError{Field: "Group.Members", Got: "none", Want: "at least one"}
 }
 
 func join(a, b string) string {

@@ -54,7 +54,7 @@ func Map[T, U any](r Run[T], f func(T) (U, error)) (Run[U], error) {
 	for i, v := range r {
 		u, err := f(v)
 		if err != nil {
-			return nil, at(i, err)
+			return nil, placed(i, err)
 		}
 		out[i] = u
 	}
@@ -73,7 +73,7 @@ func Zip[T, U, V any](a Run[T], b Run[U], f func(T, U) (V, error)) (Run[V], erro
 	for i := range a {
 		v, err := f(a[i], b[i])
 		if err != nil {
-			return nil, at(i, err)
+			return nil, placed(i, err)
 		}
 		out[i] = v
 	}
@@ -87,18 +87,18 @@ func All[T any](r Run[T], f func(T) error) error {
 	var all []error
 	for i, v := range r {
 		if err := f(v); err != nil {
-			all = append(all, at(i, err))
+			all = append(all, placed(i, err))
 		}
 	}
 	return errors.Join(all...)
 }
 
-// at gives err its place in a run.
-func at(i int, err error) error {
+// placed gives err its place in a run.
+func placed(i int, err error) error {
 	if e, ok := err.(*SizeError); ok {
-		placed := *e
-		placed.Index = i
-		return &placed
+		p := *e
+		p.Index = i
+		return &p
 	}
 	return &SizeError{Index: i, Err: err}
 }

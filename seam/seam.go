@@ -6,6 +6,7 @@ import (
 	"strconv"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/seam/internal/say"
 )
 
 // ErrNoPair: the openings leave nothing to join.
@@ -24,6 +25,7 @@ type Seam struct {
 	Gauge   gauge.Over        `json:"gauge"`              // finished gauge along the edge
 	ToTop   bool              `json:"to_top,omitempty"`   // the edge runs from the hem to the top and has no fold
 	RowEnds bool              `json:"row_ends,omitempty"` // Count is of row ends, not of stitches
+	Across  bool              `json:"across,omitempty"`   // the edge lies across the garment, as a shoulder does: "from the outer edge in" for "from the hem up"; words only
 	Opening gauge.Measurement `json:"opening"`            // wanted from the fold or the top down; not negative
 	Slit    gauge.Measurement `json:"slit"`               // wanted from the hem up; not negative
 }
@@ -53,10 +55,10 @@ func (s Seam) Validate() error {
 		return gauge.InField("Gauge", err)
 	}
 	if s.Opening.Sign() < 0 {
-		return &gauge.FieldError{Field: "Opening", Got: say(s.Opening), Want: "not less than nothing"}
+		return &gauge.FieldError{Field: "Opening", Got: say.Length(s.Opening), Want: "not less than nothing"}
 	}
 	if s.Slit.Sign() < 0 {
-		return &gauge.FieldError{Field: "Slit", Got: say(s.Slit), Want: "not less than nothing"}
+		return &gauge.FieldError{Field: "Slit", Got: say.Length(s.Slit), Want: "not less than nothing"}
 	}
 	return nil
 }
@@ -90,8 +92,8 @@ func (s Seam) Join() (Join, error) {
 		if err != nil {
 			return err
 		}
-		return &gauge.FieldError{Field: field, Got: say(got), Err: ErrNoPair,
-			Want: atMost(room) + ", which leaves one pair of the " + say(whole) + " edge to join"}
+		return &gauge.FieldError{Field: field, Got: say.Length(got), Err: ErrNoPair,
+			Want: say.AtMost(room) + ", which leaves one pair of the " + say.Length(whole) + " edge to join"}
 	}
 	one := gauge.Int(1)
 	if s.Opening.Cmp(whole) >= 0 {
@@ -108,7 +110,7 @@ func (s Seam) Join() (Join, error) {
 	if err != nil {
 		return Join{}, err
 	}
-	j := Join{Asked: s, Exact: half.Sub(open), MiddleOnFold: !s.ToTop && s.Count%2 == 1}
+	j := Join{Asked: s, Exact: half.Sub(open), MiddleOnFold: !s.ToTop && !s.Across && s.Count%2 == 1}
 	stop, err := j.Exact.Floor()
 	if err != nil {
 		return Join{}, err
@@ -143,27 +145,39 @@ func (j Join) Explain() string {
 	if j.Asked.Name != "" {
 		s = j.Asked.Name + ": "
 	}
-	word, end := "sts", "the fold"
+	word, begin, end := "sts", "hem", "the fold"
 	if j.Asked.RowEnds {
 		word = "row ends"
 	}
-	if j.Asked.ToTop {
+	switch {
+	case j.Asked.Across && j.Asked.ToTop:
+		begin, end = "one end", "the other"
+	case j.Asked.Across:
+		begin, end = "the outer edge", "the middle"
+	case j.Asked.ToTop:
 		end = "the top"
 	}
-	s += fmt.Sprintf("%s %s from hem to %s less %s at %s over %s are %s", halves(j.Asked.half()), word, end,
-		say(j.Asked.Opening), perSpan(j.Asked.Gauge), j.Asked.Gauge.Span, about(j.Exact))
+	s += fmt.Sprintf("%s %s from %s to %s less %s at %s over %s are %s", say.Halves(j.Asked.half()), word, begin, end,
+		say.Length(j.Asked.Opening), say.PerSpan(j.Asked.Gauge), j.Asked.Gauge.Span, say.About(j.Exact))
 	if j.Start > 0 {
-		s += fmt.Sprintf(", rounded down to %d; the slit of %s takes %d, which leaves %d %s", j.Pairs+j.Start, say(j.Asked.Slit), j.Start, j.Pairs, pairs(j.Pairs))
+		s += fmt.Sprintf(", rounded down to %d; the slit of %s takes %d, which leaves %d %s", j.Pairs+j.Start, say.Length(j.Asked.Slit), j.Start, j.Pairs, pairs(j.Pairs))
 	} else {
 		s += fmt.Sprintf(", rounded down to %d %s", j.Pairs, pairs(j.Pairs))
 	}
 	if j.Open.Sign() == 0 {
-		return s + "; nothing stays open below " + end
+		return s + "; nothing stays open up to " + end
 	}
 	stay := "stay"
 	if j.Open.Equal(gauge.Int(1)) {
 		stay = "stays"
 		word = map[bool]string{false: "st", true: "row end"}[j.Asked.RowEnds]
 	}
-	return s + fmt.Sprintf("; %s %s %s open to %s, %s", halves(j.Open), word, stay, end, say(j.Opening))
+	return s + fmt.Sprintf("; %s %s %s open to %s, %s", say.Halves(j.Open), word, stay, end, say.Length(j.Opening))
+}
+
+func pairs(n int) string {
+	if n == 1 {
+		return "pair"
+	}
+	return "pairs"
 }

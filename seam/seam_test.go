@@ -157,7 +157,7 @@ func TestExplain(t *testing.T) {
 			"100 row ends from hem to the top less 9 in (22.86 cm) at 4 over 1 in are 64, rounded down to 64; the slit of 2.1 in (5.334 cm) takes 9, which leaves 55 pairs; 36 row ends stay open to the top, 9 in (22.86 cm)"},
 		{seam.Seam{Count: 3, Gauge: g}, "1½ sts from hem to the fold less 0 in (0 cm) at 13 over 4 in are 1.5, rounded down to 1 pair; ½ sts stay open to the fold, 0.154 in (0.391 cm)"},
 		{seam.Seam{Count: 4, Gauge: g, Opening: length("0.3 in")}, "2 sts from hem to the fold less 0.3 in (0.762 cm) at 13 over 4 in are 1.025, rounded down to 1 pair; 1 st stays open to the fold, 0.308 in (0.782 cm)"},
-		{seam.Seam{Count: 4, Gauge: g}, "2 sts from hem to the fold less 0 in (0 cm) at 13 over 4 in are 2, rounded down to 2 pairs; nothing stays open below the fold"},
+		{seam.Seam{Count: 4, Gauge: g}, "2 sts from hem to the fold less 0 in (0 cm) at 13 over 4 in are 2, rounded down to 2 pairs; nothing stays open up to the fold"},
 		{seam.Seam{Count: 90, ToTop: true, RowEnds: true, Gauge: repeats, Opening: length("0.1 in")},
 			"90 row ends from hem to the top less 0.1 in (0.254 cm) at 2 repeats of 8 over 3.5 in are about 89.5429, rounded down to 89 pairs; 1 row end stays open to the top, 0.219 in (0.556 cm)"},
 	} {
@@ -361,5 +361,5 @@ func ExampleOpenFrontSteps() {
 	}
 	fmt.Println(steps[2])
 	// Output:
-	// Centre back: count 77 (78) sts up from the back hem on both foundation edges and place a marker at each. From the hem up, join 77 (78) pairs of sts, one st to one st, and stop at the markers: 1½ in [3.5 (4) cm] stay open below the fold for the neck. The rest of both edges stays open down the front.
+	// Centre back: count 77 (78) sts up from the back hem on both inner edges and place a marker at each. From the hem up, join 77 (78) pairs of sts, one st to one st, and stop at the markers: 1½ in [3.5 (4) cm] stay open below the fold for the neck. The rest of both edges stays open down the front.
 }

@@ -2,19 +2,121 @@ package seam
 
 import (
 	"errors"
+	"fmt"
+	"strconv"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/grade"
+	"example.com/panelmath/panel/layout"
+	"example.com/panelmath/seam/internal/say"
 )
 
 // DefaultBlocking is the blocking step where the fibre is not known.
-const DefaultBlocking = "Block both panels to the finished measurements before seaming, in the way the yarn's label allows, and let them dry. " +
+const DefaultBlocking = "Block the panels to the finished measurements before seaming, in the way the yarn's label allows, and let them dry. " +
 	"Never bring steam or an iron to acrylic or another man-made fibre without trying it on the swatch: heat can ruin it for good."
 
-// OpenFrontSteps returns the finishing of an open front as sentences, one a
-// step, with every number for all sizes: "join 49 (50, 52) pairs". centreBack
-// and side hold one join a size, in order; the side join is worked on both
-// panels. blocking is the step that comes first, with the cautions of the
+// Finishing writes the finishing of a garment. The zero value is fit to use.
+type Finishing struct {
+	// Blocking is the step that comes first, with the cautions of the fibre;
+	// empty stands for DefaultBlocking.
+	Blocking string `json:"blocking,omitempty"`
+	// Sewing says how the pieces were begun and are joined.
+	Sewing Sewing `json:"sewing"`
+	// Labels names the sizes, for what differs between sizes of odd and even
+	// rows; without them they are numbered.
+	Labels grade.Run[string] `json:"labels,omitempty"`
+	// Centimetres come first in lengths; otherwise inches.
+	Centimetres bool `json:"centimetres,omitempty"`
+}
+
+// Steps returns the finishing of a garment in all sizes as sentences, one a
+// step: block, what the tails sew, lay, pin, join, where to stop, check the
+// stretch, fasten, weave in. Every number stands for all sizes: "join 49 (50,
+// 52) pairs". A ready garment is told in its own words; an app's own is told
+// seam by seam.
+//
+// It returns a *gauge.FieldError if there is no size or there are more than
+// grade.MaxSizes, Labels do not fit them or the sewing is not valid, and a
+// *grade.SizeError if a layout is not valid or has other seams than the first.
+func (f Finishing) Steps(sizes grade.Run[Garment]) ([]string, error) {
+	if len(sizes) < 1 || len(sizes) > grade.MaxSizes {
+		return nil, &gauge.FieldError{Field: "sizes", Got: strconv.Itoa(len(sizes)), Want: "1 to 64", Err: gauge.ErrBounds}
+	}
+	if len(f.Labels) != 0 && len(f.Labels) != len(sizes) {
+		return nil, &gauge.FieldError{Field: "Labels", Got: strconv.Itoa(len(f.Labels)), Want: "none or " + strconv.Itoa(len(sizes))}
+	}
+	if err := f.Sewing.Validate(); err != nil {
+		return nil, gauge.InField("Sewing", err)
+	}
+	w := writer{f: f, sizes: sizes}
+	var err error
+	if w.seams, err = grade.Map(sizes, func(g Garment) ([]layout.Seam, error) { return g.Layout.Seams() }); err != nil {
+		return nil, grade.NameSize(err, f.Labels)
+	}
+	for i := range sizes {
+		if same := sameKind(sizes[0], sizes[i], w.seams[0], w.seams[i]); same != nil {
+			return nil, grade.NameSize(&grade.SizeError{Index: i, Err: same}, f.Labels)
+		}
+	}
+	if w.tails, err = grade.Map(sizes, func(g Garment) (Tails, error) { return PlanTails(g.Layout, f.Sewing) }); err != nil {
+		return nil, err
+	}
+	steps := append([]string{f.blocking(), "Tails and corners are named as the pieces lie in the schematic, right sides up."}, w.tailSteps()...)
+	switch name := sizes[0].Layout.Name; {
+	case len(sizes[0].Joins) == 0:
+		steps = append(steps, w.anyGarment()...)
+	case name == "open front" || name == "closed front":
+		steps = append(steps, w.overShoulders(name == "closed front")...)
+	case name == "front and back":
+		steps = append(steps, w.frontAndBack()...)
+	case name == "cocoon":
+		steps = append(steps, w.cocoon()...)
+	case name == "poncho":
+		steps = append(steps, w.poncho()...)
+	default:
+		steps = append(steps, w.anyGarment()...)
+	}
+	return append(steps, ending()...), nil
+}
+
+func (f Finishing) blocking() string {
+	if f.Blocking == "" {
+		return DefaultBlocking
+	}
+	return f.Blocking
+}
+
+// sameKind returns why two sizes cannot share one text.
+func sameKind(a, b Garment, seamsA, seamsB []layout.Seam) error {
+	names := func(g Garment, seams []layout.Seam) string {
+		s := []string{g.Layout.Name}
+		for _, x := range seams {
+			s = append(s, x.Name)
+		}
+		for _, j := range g.Joins {
+			s = append(s, "("+j.Asked.Name+")")
+		}
+		return strings.Join(s, ", ")
+	}
+	if x, y := names(a, seamsA), names(b, seamsB); x != y {
+		return fmt.Errorf("%s, beside %s in the first size", y, x)
+	}
+	return nil
+}
+
+func ending() []string {
+	return []string{
+		"Weave in all ends along the seams, each in two directions. Rest your hands between seams.",
+		"Loose fronts, sleeves and hems catch fire easily: keep them away from flames and hobs.",
+	}
+}
+
+// OpenFrontSteps returns the finishing of an open front from its two joins
+// alone, one of each a size, in order: the steps of Finishing without what the
+// tails sew. blocking is the step that comes first, with the cautions of the
 // fibre; empty stands for DefaultBlocking.
 //
 // It returns an error if there is no size, the two differ in length or in the
@@ -23,6 +125,7 @@ func OpenFrontSteps(centreBack, side []Join, blocking string) ([]string, error) 
 	if len(centreBack) == 0 || len(centreBack) != len(side) {
 		return nil, errors.New("open front steps: want one centre back and one side join a size")
 	}
+	w := writer{}
 	for i := range side {
 		if centreBack[i].Pairs < 1 || side[i].Pairs < 1 {
 			return nil, errors.New("open front steps: a join without pairs")
@@ -30,56 +133,319 @@ func OpenFrontSteps(centreBack, side []Join, blocking string) ([]string, error) 
 		if centreBack[i].Asked.Count != side[i].Asked.Count {
 			return nil, errors.New("open front steps: centre back and side lie on panels of different length")
 		}
+		b, s := centreBack[i], side[i]
+		b.Asked.Name, s.Asked.Name = "centre back", "side"
+		w.sizes = append(w.sizes, Garment{Joins: []Join{b, s}})
 	}
-	if blocking == "" {
-		blocking = DefaultBlocking
+	steps := append([]string{Finishing{Blocking: blocking}.blocking()}, w.overShoulders(false)...)
+	return append(steps, ending()...), nil
+}
+
+// writer writes sentences for all sizes.
+type writer struct {
+	f     Finishing
+	sizes grade.Run[Garment]
+	seams grade.Run[[]layout.Seam]
+	tails grade.Run[Tails]
+}
+
+func (g Garment) join(name string) Join {
+	for _, j := range g.Joins {
+		if j.Asked.Name == name {
+			return j
+		}
 	}
-	back := run(centreBack, func(j Join) string { return halves(gauge.Int(j.Pairs)) })
-	sides := run(side, func(j Join) string { return halves(gauge.Int(j.Pairs)) })
-	foldAt := run(side, func(j Join) string { return halves(j.Asked.half()) })
-	neck := bothUnits(centreBack, func(j Join) gauge.Measurement { return j.Opening })
-	arm := bothUnits(side, func(j Join) gauge.Measurement { return j.Opening })
-	fold := "The fold at the shoulder lies " + foldAt + " sts from either hem"
-	odd := false
-	for _, j := range side {
-		odd = odd || j.MiddleOnFold
+	return Join{}
+}
+
+func (w writer) number(name string, f func(Join) gauge.Ratio) string {
+	return grade.Text(w.sizes, func(g Garment) string { return say.Halves(f(g.join(name))) })
+}
+
+func (w writer) pairs(name string) string {
+	return w.number(name, func(j Join) gauge.Ratio { return gauge.Int(j.Pairs) })
+}
+
+// upTo is where a seam stops, counted from the hem.
+func (w writer) upTo(name string) string {
+	return w.number(name, func(j Join) gauge.Ratio { return gauge.Int(j.Start + j.Pairs) })
+}
+
+func (w writer) opening(name string) string {
+	return w.length(func(g Garment) gauge.Measurement { return g.join(name).Opening })
+}
+
+// seam returns the seam of that name in all sizes; none where there is no such
+// seam.
+func (w writer) seam(name string) grade.Run[layout.Seam] {
+	var run grade.Run[layout.Seam]
+	for _, size := range w.seams {
+		for _, s := range size {
+			if s.Name == name {
+				run = append(run, s)
+			}
+		}
 	}
-	if odd {
-		fold += "; a half means that it runs through the middle stitch"
+	return run
+}
+
+// length prints a length a size in quarter inches and half centimetres.
+func (w writer) length(f func(Garment) gauge.Measurement) string {
+	return lengths(w.sizes, f, w.f.Centimetres)
+}
+
+func lengths[T any](run grade.Run[T], f func(T) gauge.Measurement, metric bool) string {
+	text := func(g gauge.Grid) string { return grade.Text(run, func(v T) string { return g.Number(f(v)) }) }
+	in, cm := text(gauge.QuarterInch)+" in", text(gauge.HalfCentimetre)+" cm"
+	if metric {
+		return cm + " [" + in + "]"
 	}
-	return []string{
-		blocking,
-		"Lay the two panels side by side, right sides up, with the foundation edges together in the middle and the hems level. Pin the hems. " + fold + ".",
-		"Centre back: count " + back + " sts up from the back hem on both foundation edges and place a marker at each. From the hem up, join " + back +
-			" pairs of sts, one st to one st, and stop at the markers: " + neck + " stay open below the fold for the neck. The rest of both edges stays open down the front.",
-		"Pull the seam lengthwise, as wearing will: it has to give as much as the panels. If it is tighter, undo it and join more loosely. Fasten off.",
+	return in + " [" + cm + "]"
+}
+
+func (w writer) measure(name string) string {
+	return w.length(func(g Garment) gauge.Measurement { m, _ := g.Layout.Measure(name); return m })
+}
+
+// word returns what is joined: "sts" or "row ends".
+func (w writer) word(name string) string {
+	if w.sizes[0].join(name).Asked.RowEnds {
+		return "row ends"
+	}
+	return "sts"
+}
+
+func (w writer) one(name string) string {
+	return map[string]string{"sts": "one st to one st", "row ends": "one row end to one row end"}[w.word(name)]
+}
+
+// slit says what stays open at the hem, where any size has a slit.
+func (w writer) slit() string {
+	has := false
+	for _, g := range w.sizes {
+		has = has || g.join("side").Start > 0
+	}
+	if !has {
+		return ""
+	}
+	return " Leave " + w.number("side", func(j Join) gauge.Ratio { return gauge.Int(j.Start) }) + " " + w.word("side") + ", " +
+		w.length(func(g Garment) gauge.Measurement { return g.join("side").Slit }) + ", open at the hem for the slit, and start there."
+}
+
+// fold says where a piece folds.
+func (w writer) fold(what, name, from string) string {
+	s := what + " lies " + w.number(name, func(j Join) gauge.Ratio { return j.Asked.half() }) + " " + w.word(name) + " from " + from
+	for _, g := range w.sizes {
+		if g.join(name).MiddleOnFold {
+			return s + "; a half means that it runs through the middle " + map[string]string{"sts": "stitch", "row ends": "row"}[w.word(name)]
+		}
+	}
+	return s
+}
+
+const checkAgain = "Check the stretch of the seam again."
+
+const checkStretch = "Before fastening off, pull the seam lengthwise as wearing will: it has to give as much as the panels. If it is tighter, undo it and join more loosely."
+
+func (w writer) overShoulders(closed bool) []string {
+	sts := w.word("centre back")
+	edges := "foundation edges"
+	if sts == "row ends" {
+		edges = "inner edges"
+	}
+	back := w.upTo("centre back")
+	steps := []string{
+		"Lay the two panels side by side, right sides up, with the " + edges + " together in the middle and the hems level. Pin the hems. " + w.fold("The fold at the shoulder", "side", "either hem") + ".",
+		"Centre back: count " + back + " " + sts + " up from the back hem on both inner edges and place a marker at each. From the hem up, join " + w.pairs("centre back") +
+			" pairs of " + sts + ", " + w.one("centre back") + ", and stop at the markers: " + w.opening("centre back") + " stay open below the fold for the neck.",
+	}
+	if closed {
+		steps = append(steps, "Centre front: count "+w.upTo("centre front")+" "+sts+" up from the front hem on both inner edges and place a marker at each. From the hem up, join "+
+			w.pairs("centre front")+" pairs of "+sts+", and stop at the markers: "+w.opening("centre front")+" stay open from the fold down for the neck, "+
+			w.measure("neck round")+" all round. Try whether the head goes through before fastening off.")
+	} else {
+		steps[1] += " The rest of both edges stays open down the front."
+	}
+	return append(steps, checkStretch+" Fasten off.",
 		"Fold both panels over at the shoulder, right sides out, hems level. Pin.",
-		"Sides: on each panel count " + sides + " sts up from both hems along the outer edge and place markers. From the hem up, join " + sides +
-			" pairs of sts, and stop at the markers: " + arm + " from the fold stay open for each armhole. Check the stretch again and fasten off.",
-		"Weave in all ends along the seams, each in two directions. Rest your hands between seams.",
-		"Worn loose: keep open fronts and wide sleeves away from flames and hobs.",
-	}, nil
+		w.sides("on each panel count", "from both hems along the outer edge", "the hem up", "from the fold", checkAgain))
 }
 
-// run prints one value a size as a pattern does: "49 (50, 52)".
-func run(js []Join, value func(Join) string) string {
-	first := value(js[0])
-	same := true
-	var rest []string
-	for _, j := range js[1:] {
-		v := value(j)
-		same = same && v == first
-		rest = append(rest, v)
-	}
-	if same {
-		return first
-	}
-	return first + " (" + strings.Join(rest, ", ") + ")"
+func (w writer) sides(where, from, begin, below, check string) string {
+	return "Sides: " + where + " " + w.upTo("side") + " " + w.word("side") + " up " + from + " and place markers." + w.slit() + " From " + begin + ", join " + w.pairs("side") +
+		" pairs of " + w.word("side") + ", and stop at the markers: " + w.opening("side") + " " + below + " stay open for each armhole. " + check + " Fasten off."
 }
 
-// bothUnits prints a length a size in quarter inches and half centimetres.
-func bothUnits(js []Join, value func(Join) gauge.Measurement) string {
-	in := run(js, func(j Join) string { return gauge.QuarterInch.Number(value(j)) })
-	cm := run(js, func(j Join) string { return gauge.HalfCentimetre.Number(value(j)) })
-	return in + " in [" + cm + " cm]"
+func (w writer) frontAndBack() []string {
+	steps := []string{
+		"Lay front and back on each other, wrong sides together, hems and edges level. Pin.",
+		"Shoulders: from each outer edge in, count " + w.pairs("shoulder") + " " + w.word("shoulder") + " along the top of both panels and place markers. Join " + w.pairs("shoulder") +
+			" pairs of " + w.word("shoulder") + " from the outer edge in, and stop at the markers: " +
+			w.number("shoulder", func(j Join) gauge.Ratio { return j.Open.Add(j.Open) }) + " " + w.word("shoulder") + ", " + w.measure("neck width") +
+			", stay open in the middle for the neck. Try whether the head goes through. " + checkStretch + " Fasten off.",
+	}
+	if w.sizes[0].join("side").Pairs == 0 {
+		return append(steps, "The sides stay open.")
+	}
+	steps = append(steps, w.sides("on both panels count", "from the hem along the side edges", "the hem up", "below the shoulder", checkAgain))
+	sleeve, under := w.seam("left armhole"), w.seam("left underarm")
+	if len(sleeve) == 0 {
+		return steps
+	}
+	return append(steps,
+		"Sleeves: pin the middle of the top edge of each sleeve to the shoulder and its corners to the markers. Join "+
+			grade.Text(sleeve, func(s layout.Seam) string { return strconv.Itoa(s.Sides[1].Count) })+" "+kind(sleeve[0].Sides[1])+" of the sleeve to "+
+			grade.Text(sleeve, func(s layout.Seam) string { return strconv.Itoa(s.Sides[0].Count) })+" "+kind(sleeve[0].Sides[0])+" of the armhole, "+w.plans(sleeve)+".",
+		"Underarms: fold each sleeve lengthwise, wrong sides together, and join "+
+			grade.Text(under, func(s layout.Seam) string { return strconv.Itoa(s.Pairs()) })+" pairs of "+kind(under[0].Sides[0])+" from the armhole to the sleeve end. Check the stretch and fasten off.")
+}
+
+// tailSteps say which tail sews which seam, and which seams need a new length.
+// Where sizes of odd and even rows differ, each says for which it stands.
+func (w writer) tailSteps() []string {
+	var steps []string
+	for t := range w.tails[0].Tails {
+		for _, group := range w.alike(func(i int) string {
+			tail := w.tails[i].Tails[t]
+			return tail.Where() + tail.Seam
+		}) {
+			if tail := w.tails[group[0]].Tails[t]; tail.Seam != "" {
+				leave := w.some(group, func(i int) gauge.Measurement { return w.tails[i].Tails[t].Leave })
+				steps = append(steps, sentence(tail.text(leave, w.only(group))))
+			}
+		}
+	}
+	for _, sm := range w.seams[0] {
+		fresh := func(i int) (gauge.Measurement, bool) {
+			for _, n := range w.tails[i].NewLengths {
+				if n.Seam == sm.Name {
+					return n.Length, true
+				}
+			}
+			return gauge.Measurement{}, false
+		}
+		for _, group := range w.alike(func(i int) string { _, ok := fresh(i); return strconv.FormatBool(ok) }) {
+			if _, ok := fresh(group[0]); ok {
+				steps = append(steps, sentence("the "+sm.Name+w.only(group)+" needs a new length of "+
+					w.some(group, func(i int) gauge.Measurement { m, _ := fresh(i); return m })))
+			}
+		}
+	}
+	rest := "All other tails, " + w.lone(w.f.Sewing.end()) + ", are woven in."
+	if long, ok := w.f.Sewing.Long(); ok {
+		rest += " Yarn that is pulled through frays: sew with no more than " + w.lone(long) + " at a time, and join new yarn."
+	}
+	return append(steps, rest)
+}
+
+func sentence(s string) string {
+	first, n := utf8.DecodeRuneInString(s)
+	return string(unicode.ToUpper(first)) + s[n:] + "."
+}
+
+// lone prints one length for all sizes.
+func (w writer) lone(m gauge.Measurement) string {
+	return lengths(grade.Run[gauge.Measurement]{m}, func(m gauge.Measurement) gauge.Measurement { return m }, w.f.Centimetres)
+}
+
+// alike gathers the sizes that have the same key, in order.
+func (w writer) alike(key func(int) string) [][]int {
+	var groups [][]int
+	at := map[string]int{}
+	for i := range w.sizes {
+		k, ok := at[key(i)]
+		if !ok {
+			k = len(groups)
+			at[key(i)] = k
+			groups = append(groups, nil)
+		}
+		groups[k] = append(groups[k], i)
+	}
+	return groups
+}
+
+// some prints a length for some of the sizes.
+func (w writer) some(sizes []int, f func(int) gauge.Measurement) string {
+	return lengths(grade.Run[int](sizes), f, w.f.Centimetres)
+}
+
+// only names the sizes of a group, where it is not all of them.
+func (w writer) only(sizes []int) string {
+	if len(sizes) == len(w.sizes) {
+		return ""
+	}
+	names := make([]string, len(sizes))
+	for k, i := range sizes {
+		names[k] = w.label(i)
+	}
+	return " (size " + strings.Join(names, ", ") + ")"
+}
+
+func (w writer) label(i int) string {
+	if len(w.f.Labels) > 0 {
+		return w.f.Labels[i]
+	}
+	return "number " + strconv.Itoa(i+1)
+}
+
+// plans says how the two sides of a seam meet in every size.
+func (w writer) plans(seams grade.Run[layout.Seam]) string {
+	plan := func(i int) string {
+		text, _ := MatchSeam(seams[i]).Explain() // the counts are those of a valid layout
+		return text
+	}
+	groups := w.alike(plan)
+	if len(groups) == 1 && seams[0].Like() {
+		return "one to one"
+	}
+	var words []string
+	for _, g := range groups {
+		which := ""
+		if len(groups) > 1 {
+			which = strings.Trim(w.only(g), " ()") + ": "
+		}
+		words = append(words, which+plan(g[0]))
+	}
+	return "easing in the larger number evenly, what is left out of a group together with its neighbour (" + strings.Join(words, "; ") + ")"
+}
+
+func kind(s layout.Side) string {
+	if s.RowEnds {
+		return "row ends"
+	}
+	return "sts"
+}
+
+func (w writer) cocoon() []string {
+	return []string{
+		"Lay the panel flat, right side down, and fold it at the middle so that the open edges meet, right side out. " + w.fold("The fold", "side", "either of them") + ". Pin.",
+		w.sides("at each side count", "from the open edges towards the fold", "the open edges in", "from the fold", checkStretch),
+		"The open edges, " + w.measure("body opening") + " all round, go about neck, fronts and hips.",
+	}
+}
+
+func (w writer) poncho() []string {
+	s := w.seam("first seam")
+	return []string{
+		"Lay the first panel flat, right side up. Lay the second at a right angle to it, right side up, so that its short end meets the long side of the first at one end, the corners level. Pin.",
+		"First seam: count " + w.pairs("seam") + " " + w.word("seam") + " along that long side from the corner and place a marker. Join the whole short end, " +
+			grade.Text(s, func(s layout.Seam) string { return strconv.Itoa(s.Sides[0].Count) }) + " " + kind(s[0].Sides[0]) + ", to this stretch, " + w.plans(s) + ".",
+		"Second seam: bring the short end of the first panel round to the long side of the second, at its far end, without twisting, and join it in the same way. " +
+			"What is left of the two long sides is the neck, " + w.measure("neck round") + " all round. Try whether the head goes through. " + checkStretch + " Fasten off.",
+	}
+}
+
+// anyGarment tells an app's own layout seam by seam.
+func (w writer) anyGarment() []string {
+	steps := []string{"Lay the pieces flat, right sides up, as in the schematic. Pin."}
+	for i, s := range w.seams[0] {
+		run := make(grade.Run[layout.Seam], len(w.seams))
+		for k, size := range w.seams {
+			run[k] = size[i]
+		}
+		text := s.Name + ": join " + grade.Text(run, func(s layout.Seam) string { return strconv.Itoa(s.Pairs()) }) + " pairs, " +
+			lengths(run, layout.Seam.Length, w.f.Centimetres)
+		steps = append(steps, sentence(text+", "+w.plans(run)))
+	}
+	return append(steps, checkStretch+" Fasten off.")
 }

@@ -1,6 +1,13 @@
 package yarn
 
-import "example.com/panelmath/gauge"
+import (
+	"strings"
+
+	"example.com/panelmath/gauge"
+	"example.com/panelmath/internal/text"
+	"example.com/panelmath/yarn/internal/plain"
+	"example.com/panelmath/yarn/internal/say"
+)
 
 // Area is an exact area of fabric without a unit of its own. The zero value is
 // an area of nothing.
@@ -36,14 +43,55 @@ func (a Area) Cmp(b Area) int { return a.mm2.Cmp(b.mm2) }
 // Sign returns -1, 0 or +1.
 func (a Area) Sign() int { return a.mm2.Sign() }
 
-// String returns a in square millimetres, as a whole number, or as a fraction:
-// "23225.76 mm²".
+// String returns a in square millimetres, as a decimal or a fraction:
+// "23225.76 sq mm". ParseArea reads it back.
 func (a Area) String() string {
-	if d := a.mm2.Decimal(10); exactly(d).Equal(a.mm2) {
-		return d.String() + " mm²"
+	if d, ok := a.mm2.ExactDecimal(); ok {
+		return plain.Text(d) + " sq mm"
 	}
-	return a.mm2.String() + " mm²"
+	return a.mm2.String() + " sq mm"
+}
+
+// ParseArea reads `1534 sq in`, `1534 in²`, `0.99 sq m`, `13000/3 sq mm`.
+//
+// It returns a *gauge.ParseError if there is no number or no square unit, or the
+// number is out of bounds.
+func ParseArea(s string) (Area, error) {
+	fail := func(cause string) (Area, error) {
+		return Area{}, &gauge.ParseError{Kind: "area", Text: s, Cause: cause}
+	}
+	if len(s) > text.Limit {
+		return fail("text too long; at most 10000 characters")
+	}
+	number, unit := splitUnit(s)
+	name, squared := strings.CutPrefix(unit, "sq ")
+	if !squared {
+		name, squared = strings.CutSuffix(unit, "²")
+	}
+	u, err := gauge.ParseUnit(name)
+	if !squared || err != nil {
+		return fail("want a number and a square unit, like 1534 sq in")
+	}
+	x, err := gauge.ParseRatio(number)
+	if err != nil {
+		return fail("want a number like 1534 or 13000/3")
+	}
+	mm := gauge.MeasurementOf(gauge.Int(1), u).In(gauge.Millimetre)
+	return Area{x.Mul(mm).Mul(mm)}, nil
+}
+
+// MarshalText returns String.
+func (a Area) MarshalText() ([]byte, error) { return []byte(a.String()), nil }
+
+// UnmarshalText reads what ParseArea reads.
+func (a *Area) UnmarshalText(b []byte) error {
+	v, err := ParseArea(string(b))
+	if err != nil {
+		return err
+	}
+	*a = v
+	return nil
 }
 
 // inSquare prints a in square u for a sentence.
-func (a Area) inSquare(u gauge.Unit) string { return show(a.In(u)) + " sq " + u.String() }
+func (a Area) inSquare(u gauge.Unit) string { return say.Number(a.In(u)) + " sq " + u.String() }

@@ -5,6 +5,7 @@ import (
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/internal/text"
+	"example.com/panelmath/yarn/internal/bound"
 )
 
 // Label is what the label of one skein (ball, hank, cake) says: its length and
@@ -41,6 +42,12 @@ func (l Label) MassOf(m gauge.Measurement) ExactMass {
 	return l.Mass.Exact().Times(n)
 }
 
+// perGram returns the millimetres to a gram, 0 where the label is not valid.
+func (l Label) perGram() gauge.Ratio {
+	r, _ := l.Length.Measurement().In(gauge.Millimetre).Quo(l.Mass.Exact().g)
+	return r
+}
+
 // Skeins returns how many skeins hold m, rounded up and never down, and the
 // slack: what is left over of the last one. An exact multiple is not rounded
 // further. It returns a *gauge.FieldError if the label is not valid, m is
@@ -49,7 +56,7 @@ func (l Label) Skeins(m gauge.Measurement) (skeins int, slack gauge.Measurement,
 	if err := l.Validate(); err != nil {
 		return 0, slack, err
 	}
-	if err := boundLength("Total", m); err != nil {
+	if err := bound.Length("Total", m); err != nil {
 		return 0, slack, err
 	}
 	each := l.Length.Measurement()

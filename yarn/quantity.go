@@ -5,6 +5,7 @@ import (
 	"strconv"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/yarn/internal/say"
 )
 
 // MaxLines is the largest number of lines in one quantity.
@@ -13,6 +14,7 @@ const MaxLines = 10_000
 // Quantity is what one size takes of one yarn, and what to buy. Everything but
 // Skeins is exact; that is the one rounding, and it goes up.
 type Quantity struct {
+	Yarn   string            `json:"yarn,omitempty"` // set by BuyEach
 	Label  Label             `json:"label"`
 	Lines  []Line            `json:"lines"`
 	Net    gauge.Measurement `json:"net"`    // the sum of the lines
@@ -21,6 +23,8 @@ type Quantity struct {
 	Mass   ExactMass         `json:"mass"`   // of Total, by the label
 	Skeins int               `json:"skeins"` // the fewest that hold Total
 	Slack  gauge.Measurement `json:"slack"`  // what is left of them
+	Less   gauge.Measurement `json:"less"`   // Net may be this much less: the spread of the lines
+	More   gauge.Measurement `json:"more"`   // Net may be this much more
 }
 
 // Buy adds up the lines, adds the margin and returns how many skeins to buy.
@@ -43,11 +47,14 @@ func Buy(label Label, margin Margin, lines ...Line) (Quantity, error) {
 		if err := l.Validate(); err != nil {
 			return Quantity{}, gauge.InField("Lines["+strconv.Itoa(i)+"]", err)
 		}
-		q.Net = q.Net.Add(l.Length)
+		q.Net, q.Less, q.More = q.Net.Add(l.Length), q.Less.Add(l.Less), q.More.Add(l.More)
+		if err := finite("Lines", q.Net, q.Less, q.More); err != nil {
+			return Quantity{}, err
+		}
 	}
 	u := label.Length.Unit
 	spare := q.Net.Times(margin.share())
-	q.Margin = Line{Name: "margin", Part: Spare, Length: spare, Why: fmt.Sprintf("%v of %s is %s", margin, in(q.Net, u), in(spare, u))}
+	q.Margin = Line{Name: "margin", Part: Spare, Length: spare, Why: fmt.Sprintf("%v of %s is %s", margin, say.In(q.Net, u), say.In(spare, u))}
 	q.Total = q.Net.Add(spare)
 	q.Mass = label.MassOf(q.Total)
 	var err error
@@ -57,22 +64,43 @@ func Buy(label Label, margin Margin, lines ...Line) (Quantity, error) {
 	return q, nil
 }
 
+// Covers reports whether the margin covers the spread: Total is at least Net
+// and More.
+func (q Quantity) Covers() bool { return q.Margin.Length.Cmp(q.More) >= 0 }
+
+// CoverMargin returns the smallest margin, as a share of Net, that covers the
+// spread: 3/40 is 7.5%. It is 0 where Net is nothing.
+func (q Quantity) CoverMargin() gauge.Ratio {
+	share, _ := q.More.Per(q.Net)
+	return share
+}
+
 // Explain says how every number came about, one sentence each: the lines, the
-// margin, the total with its mass, and the skeins.
+// margin and whether it covers the spread, the total with its mass, and the
+// skeins.
 func (q Quantity) Explain() []string {
 	var s []string
 	for _, l := range q.Lines {
 		s = append(s, l.Explain())
 	}
 	u, mu := q.Label.Length.Unit, q.Label.Mass.Unit
-	s = append(s, q.Margin.Explain(),
-		fmt.Sprintf("total: %s, which weighs %s %v at %v", in(q.Total, u), show(q.Mass.In(mu)), mu, q.Label))
+	s = append(s, q.Margin.Explain())
+	if q.Less.Sign() > 0 || q.More.Sign() > 0 {
+		covers := "the margin covers it"
+		if !q.Covers() {
+			covers = "the margin is smaller than the spread"
+		}
+		s = append(s, fmt.Sprintf("spread: %s less to %s more, which a margin of %s%% covers; %s",
+			say.In(q.Less, u), say.In(q.More, u), say.Number(q.CoverMargin().Mul(gauge.Int(100))), covers))
+	}
+	s = append(s,
+		fmt.Sprintf("total: %s, which weighs %s %v at %v", say.In(q.Total, u), say.Number(q.Mass.In(mu)), mu, q.Label))
 	each, _ := q.Total.Per(q.Label.Length.Measurement())
-	skeins := "skeins: " + show(each)
+	skeins := "skeins: " + say.Number(each)
 	if n, _ := each.Floor(); gauge.Int(n).Equal(each) {
 		skeins += " just, nothing left"
 	} else {
-		skeins += fmt.Sprintf(", rounded up to %d, %s left", q.Skeins, in(q.Slack, u))
+		skeins += fmt.Sprintf(", rounded up to %d, %s left", q.Skeins, say.In(q.Slack, u))
 	}
 	return append(s, skeins)
 }

@@ -1,0 +1,217 @@
+package care
+
+import (
+	_ "embed" // the two tables
+	"fmt"
+	"slices"
+	"strings"
+
+	"example.com/panelmath/gauge"
+	"example.com/panelmath/internal/text"
+	"example.com/panelmath/yarn/internal/name"
+	"example.com/panelmath/yarn/internal/table"
+)
+
+//go:embed blocking.csv
+var blocking string
+
+// Fibre is a kind of fibre that is blocked in its own way. The zero value is
+// Other: a fibre that no source was read for.
+type Fibre uint8
+
+// The fibres of the table.
+const (
+	Other Fibre = iota
+	Wool
+	SuperwashWool
+	Mohair // and angora
+	Silk
+	Cotton
+	Linen
+	Acrylic // and other synthetics
+)
+
+// fibreWords are the words of a label that are read as each fibre.
+var fibreWords = [...]string{
+	Wool:          "wool merino lambswool bluefaced shetland",
+	SuperwashWool: "superwash",
+	Mohair:        "mohair angora",
+	Silk:          "silk",
+	Cotton:        "cotton",
+	Linen:         "linen flax",
+	Acrylic:       "acrylic polyester nylon polyamide microfibre microfiber synthetic synthetics",
+}
+
+var fibres = [...]string{"other", "wool", "superwash wool", "mohair and angora", "silk", "cotton", "linen", "acrylic and other synthetics"}
+
+// String returns the name: "mohair and angora".
+func (f Fibre) String() string { return name.Of("Fibre", fibres[:], uint8(f)) }
+
+// MarshalText returns String. It returns a *gauge.FieldError for a value that is
+// none of the above.
+func (f Fibre) MarshalText() ([]byte, error) {
+	return name.Marshal("Fibre", fibres[:], uint8(f))
+}
+
+// UnmarshalText reads what String prints. It returns a *gauge.ParseError for
+// anything else.
+func (f *Fibre) UnmarshalText(b []byte) error {
+	n, err := name.Read("Fibre", fibres[:], b)
+	if err != nil {
+		return err
+	}
+	*f = Fibre(n)
+	return nil
+}
+
+// Fibres returns the fibres that a label names, in the order of the constants:
+// `cotton blend`, `60% cotton, 40% acrylic`. Superwash wool is not wool as well;
+// a blend of a single named fibre, and a text that names none, include Other,
+// since the rest is not known.
+//
+// It returns a *gauge.ParseError if the text is longer than 10 000 characters.
+func Fibres(label string) ([]Fibre, error) {
+	if len(label) > text.Limit {
+		return nil, &gauge.ParseError{Kind: "fibre", Text: label, Cause: "text too long; at most 10000 characters", Err: gauge.ErrBounds}
+	}
+	words := strings.FieldsFunc(strings.ToLower(label), func(c rune) bool { return (c < 'a' || c > 'z') && c != '-' })
+	var found []Fibre
+	blend := false
+	for _, w := range words {
+		blend = blend || strings.HasPrefix(w, "blend") || strings.HasPrefix(w, "mix")
+		for f := Wool; f <= Acrylic; f++ {
+			if slices.Contains(strings.Fields(fibreWords[f]), w) && !slices.Contains(found, f) {
+				found = append(found, f)
+			}
+		}
+	}
+	if slices.Contains(found, SuperwashWool) {
+		found = slices.DeleteFunc(found, func(f Fibre) bool { return f == Wool })
+	}
+	if len(found) == 0 || blend && len(found) == 1 {
+		found = append(found, Other)
+	}
+	slices.Sort(found)
+	return found, nil
+}
+
+// Method is a way to block.
+type Method uint8
+
+// The three methods.
+const (
+	Wet   Method = iota // soak, press the water out, pin, dry
+	Spray               // pin, spray with water, dry
+	Steam               // pin, hold steam above, cool
+)
+
+var methods = [...]string{"wet", "spray", "steam"}
+
+// String returns the name: "wet".
+func (m Method) String() string { return name.Of("Method", methods[:], uint8(m)) }
+
+// MarshalText returns String. It returns a *gauge.FieldError for a value that is
+// none of the above.
+func (m Method) MarshalText() ([]byte, error) {
+	return name.Marshal("Method", methods[:], uint8(m))
+}
+
+// UnmarshalText reads what String prints. It returns a *gauge.ParseError for
+// anything else.
+func (m *Method) UnmarshalText(b []byte) error {
+	n, err := name.Read("Method", methods[:], b)
+	if err != nil {
+		return err
+	}
+	*m = Method(n)
+	return nil
+}
+
+// Verdict is what the sources say of a method for a fibre, from the most to the
+// least welcome.
+type Verdict uint8
+
+// The verdicts. Disputed: sources say opposite things, and the note says which.
+const (
+	Suits Verdict = iota
+	WithCare
+	Disputed
+	Avoid
+)
+
+var verdicts = [...]string{"suits", "with care", "disputed", "avoid"}
+
+// String returns the name: "with care".
+func (v Verdict) String() string { return name.Of("Verdict", verdicts[:], uint8(v)) }
+
+// MarshalText returns String. It returns a *gauge.FieldError for a value that is
+// none of the above.
+func (v Verdict) MarshalText() ([]byte, error) {
+	return name.Marshal("Verdict", verdicts[:], uint8(v))
+}
+
+// UnmarshalText reads what String prints. It returns a *gauge.ParseError for
+// anything else.
+func (v *Verdict) UnmarshalText(b []byte) error {
+	n, err := name.Read("Verdict", verdicts[:], b)
+	if err != nil {
+		return err
+	}
+	*v = Verdict(n)
+	return nil
+}
+
+// Advice is what the sources say of one method for a fibre.
+type Advice struct {
+	Fibre   Fibre   `json:"fibre"`
+	Method  Method  `json:"method"`
+	Verdict Verdict `json:"verdict"`
+	Note    string  `json:"note,omitempty"`
+	Source  string  `json:"source"`
+	URL     string  `json:"url,omitempty"`
+}
+
+// String returns "acrylic and other synthetics, steam: disputed: a handbook ...".
+func (a Advice) String() string {
+	s := fmt.Sprintf("%v, %v: %v", a.Fibre, a.Method, a.Verdict)
+	if a.Note != "" {
+		s += ": " + a.Note
+	}
+	return s
+}
+
+// Blocking returns the advice for one fibre, one for each method.
+func Blocking(f Fibre) []Advice {
+	var out []Advice
+	for _, row := range table.Read(blocking) {
+		if row["fibre"] != f.String() {
+			continue
+		}
+		out = append(out, Advice{Fibre: f, Note: row["note"], Source: row["source"], URL: row["url"],
+			Method:  Method(slices.Index(methods[:], row["method"])),
+			Verdict: Verdict(slices.Index(verdicts[:], row["verdict"]))})
+	}
+	return out
+}
+
+// ForLabel returns the advice for the fibres that a label names, one for each
+// method: of a blend the least welcome verdict of its fibres. It returns the
+// error of Fibres.
+func ForLabel(label string) ([]Advice, error) {
+	found, err := Fibres(label)
+	if err != nil {
+		return nil, err
+	}
+	var out []Advice
+	for _, f := range found {
+		for i, a := range Blocking(f) {
+			switch {
+			case i == len(out):
+				out = append(out, a)
+			case a.Verdict > out[i].Verdict:
+				out[i] = a
+			}
+		}
+	}
+	return out, nil
+}

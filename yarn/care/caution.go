@@ -1,0 +1,69 @@
+package care
+
+import (
+	_ "embed" // see blocking.go
+
+	"example.com/panelmath/yarn/internal/name"
+	"example.com/panelmath/yarn/internal/table"
+)
+
+//go:embed cautions.csv
+var cautions string
+
+// Topic is a danger that a step of the work, or the garment, can bring.
+type Topic uint8
+
+// The topics. Print a caution with the step it belongs to.
+const (
+	SteamBurns Topic = iota // where a piece is steamed
+	Hands                   // before the first long stretch of work
+	Flame                   // for wide sleeves, open fronts and shawls
+	Cords                   // for anything with ties, for children
+	Lace                    // for open fabric, for babies
+	Sleepwear               // for loose things for children
+)
+
+var topics = [...]string{"steam", "hands", "flame", "cords", "lace", "sleepwear"}
+
+// String returns the name: "hands".
+func (t Topic) String() string { return name.Of("Topic", topics[:], uint8(t)) }
+
+// MarshalText returns String. It returns a *gauge.FieldError for a value that is
+// none of the above.
+func (t Topic) MarshalText() ([]byte, error) {
+	return name.Marshal("Topic", topics[:], uint8(t))
+}
+
+// UnmarshalText reads what String prints. It returns a *gauge.ParseError for
+// anything else.
+func (t *Topic) UnmarshalText(b []byte) error {
+	n, err := name.Read("Topic", topics[:], b)
+	if err != nil {
+		return err
+	}
+	*t = Topic(n)
+	return nil
+}
+
+// Caution is a caution in plain words, ready to print, with its source.
+type Caution struct {
+	Topic  Topic  `json:"topic"`
+	Text   string `json:"text"`
+	Source string `json:"source"`
+	URL    string `json:"url"`
+}
+
+// Cautions returns the cautions on the given topics, in that order. A topic that
+// is not one of the above has none.
+func Cautions(topics ...Topic) []Caution {
+	rows := table.Read(cautions)
+	var out []Caution
+	for _, t := range topics {
+		for _, row := range rows {
+			if row["topic"] == t.String() {
+				out = append(out, Caution{Topic: t, Text: row["text"], Source: row["source"], URL: row["url"]})
+			}
+		}
+	}
+	return out
+}
