@@ -30,7 +30,7 @@ func (c *Counter) Round(m Measurement) (n Count, err error) {
 	if c.unit == 0 {
 		return Count{}, &FieldError{Field: "Counter", Got: "the zero value", Want: "a counter made by Over.Counter"}
 	}
-	if err := c.rule.round(Ratio{m.mm.Mul(c.perMM)}, &n); err != nil {
+	if err := round(&c.rule, Ratio{m.mm.Mul(c.perMM)}, &n); err != nil {
 		return Count{}, err
 	}
 	n.Each, n.Unit = Measurement{c.each}, c.unit

@@ -8,6 +8,7 @@ import (
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/internal/text"
 	"example.com/panelmath/panel/row"
+	"example.com/panelmath/panel/work"
 )
 
 // Plan is the rows of a rectangle: the opening once, the repeat as often as the
@@ -102,16 +103,16 @@ func (p Plan) Sizes() int {
 }
 
 // solve finds the legal counts for one size of the rows' lists.
-func (p Plan) solve(size int) (row.Solution, error) {
+func (p Plan) solve(size int) (work.Solution, error) {
 	switch n := len(p.Opening) + len(p.Repeat) + len(p.Closing); {
 	case len(p.Opening) == 0:
-		return row.Solution{}, &gauge.FieldError{Field: "Plan.Opening", Got: "no rows", Want: "a foundation row to begin with"}
+		return work.Solution{}, &gauge.FieldError{Field: "Plan.Opening", Got: "no rows", Want: "a foundation row to begin with"}
 	case n > maxRows:
-		return row.Solution{}, &gauge.FieldError{Field: "Plan", Got: strconv.Itoa(n) + " rows", Want: "at most 10000", Err: gauge.ErrBounds}
+		return work.Solution{}, &gauge.FieldError{Field: "Plan", Got: strconv.Itoa(n) + " rows", Want: "at most 10000", Err: gauge.ErrBounds}
 	case !p.Opening[0].Begins():
-		return row.Solution{}, &RowError{Part: Opening, Text: p.Opening[0].String(), Err: &gauge.FieldError{Field: "Opening[0]", Got: "a row that needs stitches to be worked into", Want: "a foundation row (fhdc) or a foundation chain"}}
+		return work.Solution{}, &RowError{Part: Opening, Text: p.Opening[0].String(), Err: &gauge.FieldError{Field: "Opening[0]", Got: "a row that needs stitches to be worked into", Want: "a foundation row (fhdc) or a foundation chain"}}
 	}
-	sol, err := row.SolveRepeat(p.Opening, p.Repeat, p.Closing, size)
+	sol, err := work.SolveRepeat(p.Opening, p.Repeat, p.Closing, size)
 	return sol, p.named(err)
 }
 
@@ -161,9 +162,9 @@ func (p Plan) Legal() (gauge.Rule, error) {
 }
 
 // single is solve for a plan without lists of sizes.
-func (p Plan) single() (row.Solution, error) {
+func (p Plan) single() (work.Solution, error) {
 	if n := p.Sizes(); n > 1 {
-		return row.Solution{}, &gauge.FieldError{Field: "Plan", Got: fmt.Sprintf("lists of %d sizes", n), Want: "the plan of one size: see Size"}
+		return work.Solution{}, &gauge.FieldError{Field: "Plan", Got: fmt.Sprintf("lists of %d sizes", n), Want: "the plan of one size: see Size"}
 	}
 	return p.solve(0)
 }
@@ -179,33 +180,4 @@ func (p Plan) Size(i int) Plan {
 		return out
 	}
 	return Plan{each(p.Opening), each(p.Repeat), each(p.Closing)}
-}
-
-// Rows returns how many rows are worked with so many repeats.
-func (p Plan) Rows(repeats int) int {
-	return len(p.Opening) + repeats*len(p.Repeat) + len(p.Closing)
-}
-
-// Fit returns the rows nearest to a width, and the number of repeats, at least
-// 0, that gives them. A tie goes to the larger number. A plan without a repeat
-// has but one number of rows.
-//
-// It returns an error if the plan has no opening or the gauge is not valid
-// (*gauge.FieldError), or the rows exceed gauge.MaxCount (gauge.ErrBounds).
-func (p Plan) Fit(width gauge.Measurement, rows gauge.Over) (gauge.Count, int, error) {
-	once := p.Rows(0)
-	if len(p.Opening) == 0 {
-		return gauge.Count{}, 0, &gauge.FieldError{Field: "Plan.Opening", Got: "no rows", Want: "a foundation row to begin with"}
-	}
-	rule := gauge.Rule{Multiple: len(p.Repeat), Plus: once, Least: once}
-	if len(p.Repeat) > 0 {
-		c, err := rows.Round(width, rule)
-		return c, (c.Value - once) / len(p.Repeat), err
-	}
-	exact, err := rows.Exact(width)
-	if err != nil {
-		return gauge.Count{}, 0, err
-	}
-	each, err := rows.Measure(gauge.Int(1))
-	return gauge.Count{Value: once, Exact: exact, Below: once, Above: once, Rule: gauge.Rule{Multiple: gauge.MaxCount, Plus: once % gauge.MaxCount, Least: once}, Each: each}, 0, err
 }

@@ -1,6 +1,7 @@
 package check_test
 
 import (
+	"encoding/json"
 	"fmt"
 	"testing"
 
@@ -463,4 +464,49 @@ func TestOneChangedValueIsFound(t *testing.T) {
 			}
 		}
 	}
+}
+
+func TestJSON(t *testing.T) {
+	for _, l := range []check.List{counts(t, "chain", "66 (66, 70)", 3), lengths(t, "width", "8 (9.5) in")} {
+		b, err := json.Marshal(l)
+		require.NoError(t, err)
+		var back check.List
+		require.NoError(t, json.Unmarshal(b, &back))
+		require.NoError(t, back.Validate())
+		again, err := json.Marshal(back)
+		require.NoError(t, err)
+		require.Equal(t, string(b), string(again))
+	}
+	b, err := json.Marshal(counts(t, "chain", "66 (70)", 2))
+	require.NoError(t, err)
+	require.Equal(t, `{"name":"chain","sizes":["1","2"],"values":["66","70"]}`, string(b))
+	f := check.Fabric{Over: gauge.MustGauge("16 sts and 12 rows = 4 in").Stitches, Pieces: 2}
+	b, err = json.Marshal(f)
+	require.NoError(t, err)
+	var back check.Fabric
+	require.NoError(t, json.Unmarshal(b, &back))
+	require.NoError(t, back.Validate())
+}
+
+// The settings of the decimal package change nothing.
+func TestHostileGlobals(t *testing.T) {
+	precision, trim, scientific := decimal.DivisionPrecision, decimal.TrimTrailingZeros, decimal.UseScientificNotation
+	defer func() {
+		decimal.DivisionPrecision, decimal.TrimTrailingZeros, decimal.UseScientificNotation = precision, trim, scientific
+	}()
+	decimal.DivisionPrecision, decimal.TrimTrailingZeros, decimal.UseScientificNotation = 1, false, true
+	TestMisprintsInCollarRows(t)
+	TestListShiftedByOneSize(t)
+	TestUnitsUnderAConvention(t)
+	TestPublishedLists(t)
+	TestEven(t)
+	TestSum(t)
+}
+
+func TestGridsAreChecked(t *testing.T) {
+	in, cm := lengths(t, "in", "1 (2) in"), lengths(t, "cm", "2.5 (5) cm")
+	_, err := check.Units(in, cm, 99)
+	require.Error(t, err)
+	_, err = check.Widths(counts(t, "sts", "1 (2)", 2), cm, check.Fabric{Over: gauge.MustGauge("16 sts and 12 rows = 4 in").Stitches, Grid: 99})
+	require.Error(t, err)
 }

@@ -193,9 +193,9 @@ func overShoulders(name string, r Rectangle, back, front, side, slit int) (Layou
 func foldedSide(which string, long, side, slit int) Edge {
 	return edge(
 		Stretch{which + " slit", slit, Open},
-		Stretch{which + " side", side, Joined},
+		Stretch{which + " side seam", side, Joined},
 		Stretch{which + " armhole", long - 2*(side+slit), Open},
-		Stretch{which + " side", side, Partner},
+		Stretch{which + " side seam", side, Partner},
 		Stretch{which + " slit", slit, Open})
 }
 
@@ -257,7 +257,7 @@ func (f FrontAndBack) Layout() (Layout, error) {
 			if f.Sleeve != nil {
 				up.Kind = Joined
 			}
-			p.Edges[at] = edge(Stretch{which + " slit", f.Slit, Open}, Stretch{which + " side", f.Side, k}, up)
+			p.Edges[at] = edge(Stretch{which + " slit", f.Slit, Open}, Stretch{which + " side seam", f.Side, k}, up)
 		}
 		return p
 	}

@@ -70,7 +70,7 @@ func (g *gen) items(depth, most int) []Item {
 		case k == 6:
 			items = append(items, Chains{N: g.num(4)})
 		case k == 7:
-			items = append(items, Together{Of: g.stitch(), N: 2 + g.IntN(3)})
+			items = append(items, Together{Of: workable[1+g.IntN(len(workable)-1)], N: 2 + g.IntN(3)})
 		case k == 8 && depth < 3:
 			items = append(items, Repeat{Items: g.items(depth+1, 3), Times: notNil(g.num(4))})
 		default:
@@ -170,68 +170,4 @@ func (g *gen) counts() []Part {
 		parts = append(parts, Part{g.num(3), Chain})
 	}
 	return parts
-}
-
-// set returns rows that have a fair chance to fit one another.
-func (g *gen) set() []Row {
-	var rows []Row
-	space := Space(0)
-	for range 1 + g.IntN(5) {
-		var items []Item
-		var tail []Item
-		plain := func(n int) Item { return Work{Make: []Part{{Of: SingleCrochet}}, N: canonical(Num{n})} }
-		if space != 0 && g.IntN(8) > 0 {
-			e := Each{In: []Into{{Make: []Part{{Of: SingleCrochet}}}, {Make: []Part{{N: canonical(Num{1 + g.IntN(3)}), Of: SingleCrochet}}, Space: space}}}
-			if g.IntN(4) == 0 {
-				e.In[1].Space = AnySpace
-			}
-			if g.IntN(4) == 0 {
-				items = append(items, plain(1))
-			}
-			if g.IntN(5) == 0 {
-				e.In[0].Make = append(e.In[0].Make, Part{Of: Chain})
-			}
-			space = 0
-			if len(e.In[0].Make) > 1 {
-				space = 1
-			}
-			rows = append(rows, Row{append(items, e)})
-			continue
-		}
-		for range g.IntN(3) {
-			items = append(items, plain(1+g.IntN(4)))
-		}
-		for range g.IntN(3) {
-			tail = append(tail, plain(1+g.IntN(4)))
-		}
-		p := parser{}
-		switch g.IntN(7) {
-		case 0: // lace
-			m := 1 + g.IntN(4)
-			items = append(items, Repeat{Star: true, Last: p.uses(tail), Items: []Item{Chains{N: canonical(Num{m})}, Skip{N: canonical(Num{m})}, plain(1 + g.IntN(3))}})
-			space = Space(m)
-			if len(items) == 1 {
-				items = append([]Item{plain(1)}, items...)
-			}
-		case 1: // growing and shrinking
-			items = append(items, Repeat{Star: true, Last: p.uses(tail), Items: []Item{plain(1 + g.IntN(4)), Together{SingleCrochet, 2 + g.IntN(2)}}})
-		case 2:
-			items = append(items, Repeat{Star: true, Last: p.uses(tail), Items: []Item{plain(1 + g.IntN(3)), Work{Make: []Part{{N: Num{2 + g.IntN(2)}, Of: DoubleCrochet}}}, Skip{N: g.num(3)}}})
-		case 3: // shells with spaces on their edges
-			in := []Part{{Of: DoubleCrochet}, {N: g.num(2), Of: Chain}, {Of: DoubleCrochet}}
-			if g.IntN(2) == 0 {
-				in = []Part{{N: g.num(2), Of: Chain}, {Of: DoubleCrochet}, {N: g.num(2), Of: Chain}}
-			}
-			items = append(items, Repeat{Star: true, Last: p.uses(tail), Items: []Item{Work{Make: in}, Skip{N: g.num(3)}}})
-			space = AnySpace
-		case 4: // a number of stitches
-			items = append(items, Repeat{Items: []Item{plain(1 + g.IntN(3)), Together{SingleCrochet, 2}}, Times: Num{1 + g.IntN(12)}})
-		case 5:
-			items = append(items, Each{In: []Into{{Make: []Part{{N: g.num(2), Of: SingleCrochet}}}}, Last: p.uses(tail)})
-		default:
-			items = append(items, Repeat{Star: true, Last: p.uses(tail), Items: []Item{plain(1 + g.IntN(7))}})
-		}
-		rows = append(rows, Row{append(items, tail...)})
-	}
-	return rows
 }

@@ -1,5 +1,10 @@
 package row
 
+import (
+	"fmt"
+	"slices"
+)
+
 // Row is one written row. Its parts stand in the order they are worked. The
 // zero value is empty and not valid.
 type Row struct {
@@ -20,6 +25,19 @@ type Space int
 
 // AnySpace is a chain space whose size the text leaves open.
 const AnySpace Space = -1
+
+// String returns "st", "ch-2 sp" or "ch-sp".
+func (s Space) String() string {
+	switch {
+	case s == 0:
+		return "st"
+	case s == AnySpace:
+		return "ch-sp"
+	case s < 0:
+		return fmt.Sprintf("Space(%d)", int(s))
+	}
+	return fmt.Sprintf("ch-%d sp", int(s))
+}
 
 // Part is a number of stitches of one kind, or of chains, that are worked into
 // one place.
@@ -189,6 +207,49 @@ func (r Row) FirstStitch() (s Stitch, plain bool) {
 	return made[0].Of, true
 }
 
+// Stitches returns the kinds of stitch that the row makes, without chains, each
+// once and in the order in which they come.
+func (r Row) Stitches() []Stitch {
+	var out []Stitch
+	add := func(s Stitch) {
+		if s != Chain && !slices.Contains(out, s) {
+			out = append(out, s)
+		}
+	}
+	parts := func(parts []Part) {
+		for _, p := range parts {
+			add(p.Of)
+		}
+	}
+	var walk func(items []Item)
+	walk = func(items []Item) {
+		for _, it := range items {
+			switch it := it.(type) {
+			case Foundation:
+				add(it.Of)
+			case FoundationChain:
+				parts(it.Counts)
+			case TurningChain:
+				parts(it.Counts)
+			case Chainless:
+				add(it.Of)
+			case Work:
+				parts(it.Make)
+			case Each:
+				for _, in := range it.In {
+					parts(in.Make)
+				}
+			case Together:
+				add(it.Of)
+			case Repeat:
+				walk(it.Items)
+			}
+		}
+	}
+	walk(r.Items)
+	return out
+}
+
 // Size returns the row of one size, counted from 0: every list of sizes is
 // replaced by its number.
 func (r Row) Size(i int) Row {
@@ -272,4 +333,43 @@ func mapItems(items []Item, f func(Num) Num) []Item {
 		}
 	}
 	return out
+}
+
+// Lists returns the numbers of the row that differ by size, in order.
+func (r Row) Lists() []Num {
+	var out []Num
+	eachNum(r.Items, func(n Num) {
+		if len(n) > 1 {
+			out = append(out, slices.Clone(n))
+		}
+	})
+	return out
+}
+
+// HasChains reports whether the row makes chains between or beside its stitches.
+func (r Row) HasChains() bool {
+	chains := func(parts []Part) bool {
+		return slices.ContainsFunc(parts, func(p Part) bool { return p.Of == Chain })
+	}
+	var in func(items []Item) bool
+	in = func(items []Item) bool {
+		return slices.ContainsFunc(items, func(it Item) bool {
+			switch it := it.(type) {
+			case FoundationChain:
+				return chains(it.Counts)
+			case TurningChain:
+				return chains(it.Counts)
+			case Chains:
+				return true
+			case Work:
+				return chains(it.Make)
+			case Each:
+				return slices.ContainsFunc(it.In, func(in Into) bool { return chains(in.Make) })
+			case Repeat:
+				return in(it.Items)
+			}
+			return false
+		})
+	}
+	return in(r.Items)
 }

@@ -3,6 +3,8 @@ package row
 import (
 	"fmt"
 	"strings"
+
+	"example.com/panelmath/gauge"
 )
 
 // Stitch is a kind of stitch, named here by its US term. The zero value is no
@@ -94,6 +96,15 @@ func (s Stitch) Height() int {
 // Foundation reports whether s is made together with the chain it stands on.
 func (s Stitch) Foundation() bool { return s.Valid() && stitches[s].foundation }
 
+// Plain returns the stitch that a foundation stitch stands for: sc for fsc. Any
+// other stitch is returned as it is.
+func (s Stitch) Plain() Stitch {
+	if s.Foundation() {
+		return s - FoundationSingle + SingleCrochet
+	}
+	return s
+}
+
 // is reports whether the words, joined by single blanks, name s in t.
 func (s Stitch) is(words string, t Terms) bool {
 	e := &stitches[s]
@@ -116,4 +127,24 @@ func stitchNamed(words string, t Terms) Stitch {
 		}
 	}
 	return NoStitch
+}
+
+// ParseStitch reads the abbreviation or the full name of a stitch in the given
+// terms; case does not matter. It returns a *gauge.ParseError for anything else,
+// and says so where the other terms know the word.
+func ParseStitch(s string, t Terms) (Stitch, error) {
+	words := strings.Join(strings.Fields(s), " ")
+	fail := func(cause string) (Stitch, error) {
+		return NoStitch, &gauge.ParseError{Kind: "stitch", Text: s, Cause: cause}
+	}
+	if !t.valid() {
+		return fail("terms that are neither US nor UK")
+	}
+	if st := stitchNamed(words, t); st != NoStitch {
+		return st, nil
+	}
+	if st := stitchNamed(words, t.other()); st != NoStitch {
+		return fail(fmt.Sprintf("a %s word; the %s one is %s", t.other(), t, st.Abbr(t)))
+	}
+	return fail("no stitch of the standard, like sc, hdc or dc")
 }

@@ -267,6 +267,9 @@ func (v *validator) items(items []Item, depth int, field string) {
 			}
 		case Together:
 			v.plain(f+".Of", it.Of)
+			if it.Of == SlipStitch {
+				v.fail(f+".Of", "slip stitches together", "a taller stitch", nil)
+			}
 			if it.N < 2 || it.N > 99 {
 				v.fail(f+".N", strconv.Itoa(it.N), "2 to 99", nil)
 			}

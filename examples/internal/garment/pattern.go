@@ -1,0 +1,255 @@
+package garment
+
+import (
+	"fmt"
+	"strings"
+
+	"example.com/panelmath/examples/internal/document"
+	"example.com/panelmath/gauge"
+	"example.com/panelmath/grade"
+	"example.com/panelmath/panel"
+	"example.com/panelmath/panel/layout"
+	"example.com/panelmath/panel/row"
+	"example.com/panelmath/panel/schematic"
+	"example.com/panelmath/seam"
+)
+
+// Options say what a document holds beside the pattern.
+type Options struct {
+	Why       bool // one sentence for every derived number, in every size
+	Schematic bool // the drawing for all sizes
+}
+
+// Document writes the pattern in the order of the trade.
+func (g Garment) Document(o Options) (document.Document, error) {
+	rows, err := g.Plan.Write(panel.Writing{Terms: g.Terms,
+		Stitches: runOf(g, func(s Size) int { return s.Panel.Stitches.Value }), Repeats: runOf(g, func(s Size) int { return s.Panel.Repeats })})
+	if err != nil {
+		return document.Document{}, err
+	}
+	steps, err := seam.Finishing{Labels: runOf(g, func(s Size) string { return s.Group.Label() }), Centimetres: g.Units == gauge.Centimetre}.
+		Steps(runOf(g, func(s Size) seam.Garment { return s.Sewn }))
+	if err != nil {
+		return document.Document{}, err
+	}
+	d := document.Document{Title: g.Name, Sections: []document.Section{
+		{Heading: "Sizes", Blocks: g.sizes()},
+		{Heading: "Finished measurements", Blocks: g.measurements()},
+		{Heading: "Materials", Blocks: g.materials()},
+		{Heading: g.word("Gauge", "Tension"), Blocks: g.gauge()},
+		{Heading: "Notes", Blocks: g.notes()},
+		{Heading: "Abbreviations", Blocks: g.abbreviations(rows)},
+		{Heading: "Panel (make 2)", Blocks: instructions(rows)},
+		{Heading: "Finishing", Blocks: []document.Block{document.List{Numbered: true, Items: steps}}},
+	}}
+	if o.Schematic {
+		svg, err := g.Schematic()
+		if err != nil {
+			return document.Document{}, err
+		}
+		at := &d.Sections[1].Blocks
+		*at = append(*at, document.Figure{SVG: string(svg), Caption: "Schematic, to scale for size " + g.Sizes[len(g.Sizes)/2].Group.Label() + "; the numbers are those of the list above."})
+	}
+	if o.Why {
+		for _, s := range g.Sizes {
+			d.Sections = append(d.Sections, document.Section{Heading: "Why these numbers: " + s.Group.Label(), Blocks: []document.Block{document.List{Items: g.why(s)}}})
+		}
+	}
+	return d, nil
+}
+
+// Schematic draws the garment, one drawing for all sizes.
+func (g Garment) Schematic() ([]byte, error) {
+	return schematic.All{
+		Sizes:   runOf(g, func(s Size) layout.Layout { return s.Sewn.Layout }),
+		Labels:  runOf(g, func(s Size) string { return s.Group.Label() }),
+		Shape:   len(g.Sizes) / 2,
+		Options: schematic.Options{Title: g.Name, Centimetres: g.Units == gauge.Centimetre},
+	}.Draw()
+}
+
+func runOf[T any](g Garment, f func(Size) T) grade.Run[T] {
+	out := make(grade.Run[T], len(g.Sizes))
+	for i, s := range g.Sizes {
+		out[i] = f(s)
+	}
+	return out
+}
+
+func instructions(rows panel.Instructions) []document.Block {
+	var block document.Instructions
+	for _, l := range rows.Lines {
+		block.Lines = append(block.Lines, document.Line{Label: l.Label, Text: l.Text + ".", Count: l.Count})
+	}
+	return []document.Block{block}
+}
+
+// sentence makes a sentence of an explanation.
+func sentence(s string) string {
+	r := []rune(s)
+	return strings.ToUpper(string(r[:1])) + strings.TrimSuffix(string(r[1:]), ".") + "."
+}
+
+// word returns the US or the UK word.
+func (g Garment) word(us, uk string) string {
+	if g.Terms == row.UK {
+		return uk
+	}
+	return us
+}
+
+// Runs: one text for all sizes.
+
+func (g Garment) text(f func(Size) string) string { return grade.Text(g.Sizes, f) }
+
+func (g Garment) number(f func(Size) int) string {
+	return g.text(func(s Size) string { return fmt.Sprint(f(s)) })
+}
+
+// grids returns the grid of the brief's own unit and the other one.
+func (g Garment) grids() (own, other gauge.Grid) {
+	if g.Units == gauge.Centimetre {
+		return gauge.HalfCentimetre, gauge.QuarterInch
+	}
+	return gauge.QuarterInch, gauge.HalfCentimetre
+}
+
+// measure prints a measurement for all sizes in both units, the brief's first:
+// `48½ (56, 66) in [123 (142, 167.5) cm]`.
+func (g Garment) measure(f func(Size) gauge.Measurement) string {
+	own, other := g.grids()
+	in := func(grid gauge.Grid) string {
+		return g.text(func(s Size) string { return grid.Number(f(s)) }) + " " + grid.Unit().String()
+	}
+	return in(own) + " [" + in(other) + "]"
+}
+
+func (g Garment) one(m gauge.Measurement) string {
+	own, other := g.grids()
+	return own.Text(m) + " [" + other.Text(m) + "]"
+}
+
+func (g Garment) sizes() []document.Block {
+	labels := g.text(func(s Size) string { return s.Group.Label() })
+	t := document.Table{
+		Caption: "Body measures that each size is made for (" + g.Chart.Name + "):",
+		Header:  []string{"Size", "To fit chest, in", "To fit chest, cm"},
+	}
+	for _, s := range g.Sizes {
+		t.Rows = append(t.Rows, []string{s.Group.Label(), g.printed(s.Group, gauge.Inch), g.printed(s.Group, gauge.Centimetre)})
+	}
+	how := "Numbers are given in this order. "
+	if len(g.Sizes) > 1 {
+		how = "Numbers are given for the smallest size first and for the larger sizes in brackets, in this order: " + labels + ". One number alone is for every size. Mark your size all the way through before you begin. "
+	}
+	return []document.Block{t, document.Para{Text: strings.TrimSpace(how)},
+		document.Para{Text: "Size table: " + g.Chart.Source}}
+}
+
+// printed returns the chest of a group as the chart prints it.
+func (g Garment) printed(group grade.Group, u gauge.Unit) string {
+	b, err := group.Body(grade.Chest, u)
+	if err != nil {
+		return "not in the table"
+	}
+	if b.Low.Value.Equal(b.High.Value) {
+		return b.Low.Value.String()
+	}
+	return b.Low.Value.String() + "–" + b.High.Value.String()
+}
+
+func (g Garment) measurements() []document.Block {
+	return []document.Block{
+		document.List{Items: []string{
+			"Round the body, all four panel widths: " + g.measure(Size.Round),
+			"Length, shoulder to hem: " + g.measure(Size.Length),
+			"Each panel, before folding: " + g.measure(func(s Size) gauge.Measurement { return s.Panel.Width }) + " wide, " +
+				g.measure(func(s Size) gauge.Measurement { return s.Panel.Length }) + " long",
+			"Armhole depth: " + g.measure(func(s Size) gauge.Measurement { return s.Side().Opening }),
+			"Neck drop at the centre back: " + g.measure(func(s Size) gauge.Measurement { return s.Back().Opening }),
+			"Ease over the largest chest of each size: " + g.measure(func(s Size) gauge.Measurement { return s.Round().Sub(s.Chest.High.Measurement()) }),
+		}},
+		document.Para{Text: "Measured after washing and blocking, inches to the nearest quarter and centimetres to the nearest half."},
+	}
+}
+
+func (g Garment) materials() []document.Block {
+	y := g.Yarn
+	own, mass := y.Label.Length.Unit, y.Label.Mass.Unit
+	other := gauge.Metre
+	if own == gauge.Metre {
+		other = gauge.Yard
+	}
+	// Up to the whole unit: a maker buys by this number.
+	whole := func(u gauge.Unit) string {
+		return g.text(func(s Size) string { return up(s.Yarn.Total.In(u)) }) + " " + u.String()
+	}
+	items := []string{
+		fmt.Sprintf("Yarn: %s (%s), %s per skein: %s skeins; %s [%s], %s %v, with %v to spare included.", y.Name, y.Fibre, y.Label,
+			g.number(func(s Size) int { return s.Yarn.Skeins }), whole(own), whole(other),
+			g.text(func(s Size) string { return up(s.Yarn.Mass.In(mass)) }), mass, y.Margin),
+		"Left over from these skeins, about: " + g.text(func(s Size) string {
+			n, _ := s.Yarn.Slack.In(own).Floor()
+			return fmt.Sprint(n)
+		}) + " " + own.String() + ". Buy all skeins of one dye lot.",
+		"Hook: " + g.hook() + ", or the size that gives you the " + g.word("gauge", "tension") + ".",
+		"Yarn needle, stitch markers that open, tape measure, pins.",
+	}
+	return []document.Block{document.List{Items: items}}
+}
+
+func (g Garment) hook() string {
+	s := g.Hook.String()
+	if us := g.Hook.US(); us != "" {
+		s += " (US " + us + ")"
+	}
+	return s
+}
+
+// up rounds to the next whole number, for a quantity to buy.
+func up(x gauge.Ratio) string {
+	n, _ := x.Ceil()
+	return fmt.Sprint(n)
+}
+
+func (g Garment) gauge() []document.Block {
+	items := []string{"Finished, washed, blocked and dry: " + g.Fabric.Finished.String() + ", in the pattern of the rows below."}
+	if w := g.Fabric.Worked; w.Validate() == nil {
+		items = append(items, "On the hook, before washing: "+w.String()+".")
+	}
+	return []document.Block{document.List{Items: items},
+		document.Para{Text: "Make a swatch larger than the span, treat it as you will treat the garment, and measure it then. With another " + g.word("gauge", "tension") + " the garment comes out in another size and takes another amount of yarn."}}
+}
+
+func (g Garment) notes() []document.Block {
+	items := []string{
+		"Written in " + g.Terms.String() + " terms.",
+		"The garment is two equal panels. Each is worked lengthwise: a row starts at one hem, goes over the shoulder and ends at the other hem. " +
+			"The foundation edges of the two meet at the centre back and open down the front; the last rows are the outer edges, each sewn to itself below the armhole.",
+	}
+	items = append(items, g.Plan.Starts(g.RowStart, g.Terms)...)
+	if g.Fabric.Worked.Validate() == nil {
+		items = append(items, "A panel fresh off the hook measures about "+g.measure(func(s Size) gauge.Measurement { return g.worked(s, false) })+" wide and "+
+			g.measure(func(s Size) gauge.Measurement { return g.worked(s, true) })+" long; blocking brings it to the finished measurements.")
+	}
+	return []document.Block{document.List{Items: items}}
+}
+
+func (g Garment) worked(s Size, long bool) gauge.Measurement {
+	m, err := g.Fabric.WorkLength(s.Panel.Width) // rows lie across the panel
+	if long {
+		m, err = g.Fabric.WorkWidth(s.Panel.Length)
+	}
+	if err != nil {
+		return gauge.Measurement{}
+	}
+	return m
+}
+
+func (g Garment) abbreviations(rows panel.Instructions) []document.Block {
+	var items []string
+	for _, a := range rows.Abbreviations() {
+		items = append(items, a.Abbr+": "+a.Meaning)
+	}
+	return []document.Block{document.List{Items: items}}
+}
