@@ -94,13 +94,13 @@ type Change struct {
 // smallest and its largest size, which stay as they are. The step is exact:
 // round the values where they are used.
 func EvenSteps(r Run[gauge.Measurement]) Smoothed {
-	n := len(r)
+	last := len(r) - 1
 	return smooth(r, func(i int, _ gauge.Measurement) gauge.Measurement {
-		if i == 0 || i == n-1 {
-			return r[i]
+		if i == 0 {
+			return r[0]
 		}
-		part, _ := gauge.Share(i, n-1)
-		return r[0].Add(r[n-1].Sub(r[0]).Times(part))
+		part, _ := gauge.Share(i, last)
+		return r[0].Add(r[last].Sub(r[0]).Times(part))
 	})
 }
 
