@@ -100,8 +100,8 @@ func (o Over) String() string { return o.counted("", "") + " over " + o.Span.Str
 // counted returns "13 sts", "1 st", "2 repeats of 8 sts", or the same without
 // the word.
 func (o Over) counted(one, many string) string {
-	single := o.Count.Equal(decimal.New(1, 0))
 	s := plain(o.Count)
+	single := s == "1"
 	if o.Of > 0 {
 		s += " repeats of " + strconv.Itoa(o.Of)
 		if single {

@@ -9,6 +9,7 @@ import (
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/grade"
 	"example.com/panelmath/panel/row"
+	"example.com/panelmath/panel/work"
 )
 
 // Writing says how the rows of a plan are to be written out.
@@ -138,7 +139,7 @@ type sheet struct {
 	side      Side
 	stitches  []int
 	repeats   []int
-	solutions []row.Solution // by size; one where the rows have no lists
+	solutions []work.Solution // by size; one where the rows have no lists
 	lines     []Line
 }
 
@@ -184,7 +185,7 @@ func (p Plan) sheet(w Writing) (*sheet, error) {
 	return s, nil
 }
 
-func (s *sheet) solution(size int) *row.Solution {
+func (s *sheet) solution(size int) *work.Solution {
 	return &s.solutions[min(size, len(s.solutions)-1)]
 }
 
@@ -199,8 +200,8 @@ func (s *sheet) run(f func(size int) int) string {
 
 // count prints what a row makes: `163 sts`, or `55 dc, 54 ch-2 sps` where there
 // are chain spaces.
-func (s *sheet) count(worked func(size int) row.Worked) string {
-	all := make([]row.Worked, len(s.stitches))
+func (s *sheet) count(worked func(size int) work.Worked) string {
+	all := make([]work.Worked, len(s.stitches))
 	spaces := false
 	for i := range all {
 		all[i] = worked(i)
@@ -223,7 +224,7 @@ func (s *sheet) count(worked func(size int) row.Worked) string {
 	if s.terms == row.UK {
 		noun = "ch sps"
 	}
-	if m := all[0].Space; m > 0 && !slices.ContainsFunc(all, func(w row.Worked) bool { return w.Space != m }) {
+	if m := all[0].Space; m > 0 && !slices.ContainsFunc(all, func(w work.Worked) bool { return w.Space != m }) {
 		noun = fmt.Sprintf("ch-%d sps", m)
 	}
 	parts = append(parts, s.run(func(i int) int { return all[i].Made.Spaces })+" "+noun)
@@ -232,13 +233,13 @@ func (s *sheet) count(worked func(size int) row.Worked) string {
 
 // rows writes one line for every stretch of equal rows. number gives the row
 // number of the first row in each size.
-func (s *sheet) rows(rows []row.Row, number func(size int) int, worked func(i, size int) row.Worked) {
+func (s *sheet) rows(rows []row.Row, number func(size int) int, worked func(i, size int) work.Worked) {
 	for i := 0; i < len(rows); {
 		text := rows[i].Text(s.terms)
-		count := s.count(func(size int) row.Worked { return worked(i, size) })
+		count := s.count(func(size int) work.Worked { return worked(i, size) })
 		j := i + 1
 		for j < len(rows) && !rows[i].Begins() && rows[j].Text(s.terms) == text &&
-			s.count(func(size int) row.Worked { return worked(j, size) }) == count {
+			s.count(func(size int) work.Worked { return worked(j, size) }) == count {
 			j++
 		}
 		first := number(0)+i == 1
@@ -293,7 +294,7 @@ func (s *sheet) label(many int, number func(size int) int) string {
 }
 
 func (s *sheet) opening() {
-	s.rows(s.plan.Opening, func(int) int { return 1 }, func(i, size int) row.Worked {
+	s.rows(s.plan.Opening, func(int) int { return 1 }, func(i, size int) work.Worked {
 		return s.solution(size).Opening(i, s.stitches[size])
 	})
 }
@@ -308,7 +309,7 @@ func (s *sheet) repeat() {
 	if least == 0 {
 		s.lines = append(s.lines, Line{Text: fmt.Sprintf("Work %s a total of %s times; 0: skip these rows in that size", span, s.run(func(i int) int { return s.repeats[i] }))})
 	}
-	s.rows(s.plan.Repeat, func(int) int { return from }, func(i, size int) row.Worked {
+	s.rows(s.plan.Repeat, func(int) int { return from }, func(i, size int) work.Worked {
 		return s.solution(size).Repeat(1, i, s.stitches[size])
 	})
 	if least > 0 && most > 1 {
@@ -322,7 +323,7 @@ func (s *sheet) repeat() {
 
 func (s *sheet) closing() {
 	s.rows(s.plan.Closing, func(size int) int { return s.plan.Rows(s.repeats[size]) - len(s.plan.Closing) + 1 },
-		func(i, size int) row.Worked {
+		func(i, size int) work.Worked {
 			return s.solution(size).Closing(s.repeats[size], i, s.stitches[size])
 		})
 	ends := make(grade.Run[Side], len(s.stitches))

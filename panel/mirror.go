@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"example.com/panelmath/panel/row"
+	"example.com/panelmath/panel/work"
 )
 
 // Mirrored reports whether a panel with so many repeats looks the same from
@@ -37,7 +38,7 @@ func (p Plan) faces(repeats int) ([]string, error) {
 	if err := p.checkRepeats("repeats", repeats); err != nil {
 		return nil, err
 	}
-	return row.Faces(p.sequence(repeats), sol.Rule.Least, 0)
+	return work.Faces(p.sequence(repeats), sol.Rule.Least, 0)
 }
 
 // sequence returns every row of a panel.
@@ -64,7 +65,7 @@ func (p Plan) Mirror() (m Plan, ok bool, err error) {
 	}
 	const passes = 3
 	n := sol.Rule.Least
-	faces, err := row.Faces(open.sequence(passes), n, 0)
+	faces, err := work.Faces(open.sequence(passes), n, 0)
 	if err != nil {
 		return Plan{}, false, err
 	}
@@ -107,7 +108,7 @@ func (p Plan) dress(want []string, candidates []row.Row, n int) ([]row.Row, bool
 		found := false
 		for _, r := range candidates {
 			q := Plan{p.Opening, p.Repeat, append(slices.Clone(closing), r)}
-			faces, err := row.Faces(q.sequence(1), n, 0)
+			faces, err := work.Faces(q.sequence(1), n, 0)
 			if err != nil || faces[len(faces)-1] != want[i] {
 				continue
 			}

@@ -8,6 +8,7 @@ import (
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/internal/text"
 	"example.com/panelmath/panel/row"
+	"example.com/panelmath/panel/work"
 )
 
 // Plan is the rows of a rectangle: the opening once, the repeat as often as the
@@ -102,16 +103,16 @@ func (p Plan) Sizes() int {
 }
 
 // solve finds the legal counts for one size of the rows' lists.
-func (p Plan) solve(size int) (row.Solution, error) {
+func (p Plan) solve(size int) (work.Solution, error) {
 	switch n := len(p.Opening) + len(p.Repeat) + len(p.Closing); {
 	case len(p.Opening) == 0:
-		return row.Solution{}, &gauge.FieldError{Field: "Plan.Opening", Got: "no rows", Want: "a foundation row to begin with"}
+		return work.Solution{}, &gauge.FieldError{Field: "Plan.Opening", Got: "no rows", Want: "a foundation row to begin with"}
 	case n > maxRows:
-		return row.Solution{}, &gauge.FieldError{Field: "Plan", Got: strconv.Itoa(n) + " rows", Want: "at most 10000", Err: gauge.ErrBounds}
+		return work.Solution{}, &gauge.FieldError{Field: "Plan", Got: strconv.Itoa(n) + " rows", Want: "at most 10000", Err: gauge.ErrBounds}
 	case !p.Opening[0].Begins():
-		return row.Solution{}, &RowError{Part: Opening, Text: p.Opening[0].String(), Err: &gauge.FieldError{Field: "Opening[0]", Got: "a row that needs stitches to be worked into", Want: "a foundation row (fhdc) or a foundation chain"}}
+		return work.Solution{}, &RowError{Part: Opening, Text: p.Opening[0].String(), Err: &gauge.FieldError{Field: "Opening[0]", Got: "a row that needs stitches to be worked into", Want: "a foundation row (fhdc) or a foundation chain"}}
 	}
-	sol, err := row.SolveRepeat(p.Opening, p.Repeat, p.Closing, size)
+	sol, err := work.SolveRepeat(p.Opening, p.Repeat, p.Closing, size)
 	return sol, p.named(err)
 }
 
@@ -161,9 +162,9 @@ func (p Plan) Legal() (gauge.Rule, error) {
 }
 
 // single is solve for a plan without lists of sizes.
-func (p Plan) single() (row.Solution, error) {
+func (p Plan) single() (work.Solution, error) {
 	if n := p.Sizes(); n > 1 {
-		return row.Solution{}, &gauge.FieldError{Field: "Plan", Got: fmt.Sprintf("lists of %d sizes", n), Want: "the plan of one size: see Size"}
+		return work.Solution{}, &gauge.FieldError{Field: "Plan", Got: fmt.Sprintf("lists of %d sizes", n), Want: "the plan of one size: see Size"}
 	}
 	return p.solve(0)
 }

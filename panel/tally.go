@@ -4,7 +4,7 @@ import (
 	"strconv"
 
 	"example.com/panelmath/gauge"
-	"example.com/panelmath/panel/row"
+	"example.com/panelmath/panel/work"
 )
 
 // Step is one worked row of a panel.
@@ -14,7 +14,7 @@ type Step struct {
 	Index  int // in the part, from 0
 	Pass   int // of the repeat, from 1; 0 outside it
 	Side   Side
-	row.Worked
+	work.Worked
 }
 
 // Steps returns every row of a panel, in the order they are worked, with what
@@ -29,7 +29,7 @@ func (p Plan) Steps(stitches, repeats int) ([]Step, error) {
 		return nil, err
 	}
 	steps := make([]Step, 0, p.Rows(repeats))
-	add := func(part Part, i, pass int, w row.Worked) {
+	add := func(part Part, i, pass int, w work.Worked) {
 		n := len(steps)
 		steps = append(steps, Step{Number: n + 1, Part: part, Index: i, Pass: pass, Side: RightSide.Turned(n), Worked: w})
 	}
@@ -48,7 +48,7 @@ func (p Plan) Steps(stitches, repeats int) ([]Step, error) {
 }
 
 // counted solves the plan and checks a count and a number of repeats.
-func (p Plan) counted(stitches, repeats int) (row.Solution, error) {
+func (p Plan) counted(stitches, repeats int) (work.Solution, error) {
 	sol, err := p.single()
 	if err != nil {
 		return sol, err
@@ -74,12 +74,12 @@ func (p Plan) checkRepeats(field string, k int) error {
 
 // Tally returns how many stitches of each kind a panel has, all rows together:
 // the figures for yarn by stitches. It returns the errors of Steps.
-func (p Plan) Tally(stitches, repeats int) (row.Tally, error) {
+func (p Plan) Tally(stitches, repeats int) (work.Tally, error) {
 	steps, err := p.Steps(stitches, repeats)
 	if err != nil {
-		return row.Tally{}, err
+		return work.Tally{}, err
 	}
-	var t row.Tally
+	var t work.Tally
 	for _, s := range steps {
 		t = t.Add(s.Made)
 	}

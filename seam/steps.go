@@ -5,6 +5,8 @@ import (
 	"fmt"
 	"strconv"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/grade"
@@ -336,7 +338,10 @@ func (w writer) tailSteps() []string {
 	return append(steps, rest)
 }
 
-func sentence(s string) string { return strings.ToUpper(s[:1]) + s[1:] + "." }
+func sentence(s string) string {
+	first, n := utf8.DecodeRuneInString(s)
+	return string(unicode.ToUpper(first)) + s[n:] + "."
+}
 
 // lone prints one length for all sizes.
 func (w writer) lone(m gauge.Measurement) string {

@@ -2,7 +2,6 @@ package seam
 
 import (
 	"fmt"
-	"strconv"
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/panel/layout"
@@ -22,15 +21,24 @@ const (
 	FromChain
 )
 
+func startNames() []string { return []string{"foundation stitches", "foundation chain"} }
+
 // String returns "foundation stitches" or "foundation chain".
-func (s Start) String() string {
-	switch s {
-	case FromStitches:
-		return "foundation stitches"
-	case FromChain:
-		return "foundation chain"
+func (s Start) String() string { return say.Name("Start", uint8(s), startNames()) }
+
+// MarshalText returns String, or a *gauge.FieldError for none of the constants.
+func (s Start) MarshalText() ([]byte, error) {
+	return say.MarshalName("Start", uint8(s), startNames())
+}
+
+// UnmarshalText reads what String returns; it returns a *gauge.ParseError for
+// anything else.
+func (s *Start) UnmarshalText(b []byte) error {
+	v, err := say.UnmarshalName("start", b, startNames())
+	if err == nil {
+		*s = Start(v)
 	}
-	return "Start(" + strconv.Itoa(int(s)) + ")"
+	return err
 }
 
 // Method is a way to join edges. How much yarn it takes depends on yarn, hook
@@ -46,13 +54,26 @@ const (
 	BindOff                     // three-needle bind-off, about 3 times (worked example E26)
 )
 
+func methodNames() []string {
+	return []string{"whip stitch", "mattress stitch", "slip stitch", "single crochet", "three-needle bind-off"}
+}
+
 // String names the method: "whip stitch".
-func (m Method) String() string {
-	names := [...]string{"whip stitch", "mattress stitch", "slip stitch", "single crochet", "three-needle bind-off"}
-	if int(m) < len(names) {
-		return names[m]
+func (m Method) String() string { return say.Name("Method", uint8(m), methodNames()) }
+
+// MarshalText returns String, or a *gauge.FieldError for none of the constants.
+func (m Method) MarshalText() ([]byte, error) {
+	return say.MarshalName("Method", uint8(m), methodNames())
+}
+
+// UnmarshalText reads what String returns; it returns a *gauge.ParseError for
+// anything else.
+func (m *Method) UnmarshalText(b []byte) error {
+	v, err := say.UnmarshalName("method", b, methodNames())
+	if err == nil {
+		*m = Method(v)
 	}
-	return "Method(" + strconv.Itoa(int(m)) + ")"
+	return err
 }
 
 // Factor returns the yarn per length of seam: see the constants for where each

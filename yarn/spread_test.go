@@ -191,3 +191,15 @@ func TestCompare(t *testing.T) {
 	_, err = yarn.Compare(a, yarn.Line{Part: 99})
 	require.Error(t, err)
 }
+
+// Two widenings on end hold what each of them would, at its worst.
+func TestWidenTwice(t *testing.T) {
+	l := yarn.Line{Length: mm("100 m")}
+	for range 2 {
+		var err error
+		l, err = l.Widen(share(t, 9, 10), share(t, 11, 10))
+		require.NoError(t, err)
+	}
+	require.True(t, l.Length.Sub(l.Less).Equal(mm("81 m")))
+	require.True(t, l.Length.Add(l.More).Equal(mm("121 m")))
+}

@@ -32,6 +32,7 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 	flags.SetOutput(stderr)
 	file := flags.String("brief", "", "the brief to read, - for standard input (default: one that the program holds)")
 	format := flags.String("format", "markdown", "what to print: markdown or json")
+	svg := flags.String("svg", "", "a file to write the schematic to, as SVG")
 	why := flags.Bool("why", false, "explain every derived number in every size")
 	if err := flags.Parse(args); err != nil {
 		if errors.Is(err, flag.ErrHelp) {
@@ -39,7 +40,7 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 		}
 		return 2
 	}
-	text, err := pattern(flags.Args(), *file, *format, *why, stdin)
+	text, err := pattern(flags.Args(), options{*file, *format, *svg, *why}, stdin)
 	if err != nil {
 		fmt.Fprintln(stderr, err)
 		return 2
@@ -51,15 +52,17 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 	return 0
 }
 
+type options struct {
+	brief, format, svg string
+	why                bool
+}
+
 // pattern returns all that is to be printed, or an error and nothing.
-func pattern(rest []string, file, format string, why bool, stdin io.Reader) ([]byte, error) {
+func pattern(rest []string, o options, stdin io.Reader) ([]byte, error) {
 	if len(rest) > 0 {
 		return nil, fmt.Errorf("unexpected %q after the flags", rest[0])
 	}
-	if format != "markdown" && format != "json" {
-		return nil, fmt.Errorf("format: got %q, want markdown or json", format)
-	}
-	in, err := open(file, stdin)
+	in, err := open(o.brief, stdin)
 	if err != nil {
 		return nil, err
 	}
@@ -72,15 +75,27 @@ func pattern(rest []string, file, format string, why bool, stdin io.Reader) ([]b
 	if err != nil {
 		return nil, err
 	}
-	if format == "json" {
-		text, err := json.MarshalIndent(g.Result(why), "", "  ")
-		return append(text, '\n'), err
+	text, err := write(g, o)
+	if err != nil || o.svg == "" {
+		return text, err
 	}
-	d, err := g.Document(garment.Options{Why: why})
+	drawing, err := g.Schematic()
 	if err != nil {
 		return nil, err
 	}
-	return []byte(d.Markdown()), nil
+	return text, os.WriteFile(o.svg, drawing, 0o666)
+}
+
+func write(g garment.Garment, o options) ([]byte, error) {
+	switch o.format {
+	case "json":
+		text, err := json.MarshalIndent(g.Result(o.why), "", "  ")
+		return append(text, '\n'), err
+	case "markdown":
+		d, err := g.Document(garment.Options{Why: o.why})
+		return []byte(d.Markdown()), err
+	}
+	return nil, fmt.Errorf("format: got %q, want markdown or json", o.format)
 }
 
 func open(file string, stdin io.Reader) (io.ReadCloser, error) {

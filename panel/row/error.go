@@ -41,8 +41,8 @@ var (
 	// ErrFoundation: a foundation row stands after the first row.
 	ErrFoundation = errors.New("a foundation row after the first row")
 
-	errDrift = fmt.Errorf("%w: the repeat never comes back to the places it began with", ErrCount)
-	errNever = fmt.Errorf("%w at any count", ErrNoPlace)
+	// ErrRepeat: a repeat never comes back to the places of an earlier pass.
+	ErrRepeat = errors.New("never comes back to the places it began with")
 )
 
 // FitError tells why a row can't be worked into the places before it, without
@@ -82,18 +82,18 @@ func (e *FitError) Cause() string {
 	switch {
 	case errors.Is(e.Err, ErrFoundation):
 		return "a foundation row must be the first row and no other"
-	case e.Err == errDrift:
+	case errors.Is(e.Err, ErrRepeat):
 		return "the repeat never comes back to the places it began with"
 	case errors.Is(e.Err, ErrCount):
 		return fmt.Sprintf("makes %d where the count to keep is %d", e.Makes, e.Has.Least)
 	case errors.Is(e.Err, ErrSplit):
 		return fmt.Sprintf("place %d lies beyond the stitches left unworked: two live groups, and the row must say which", e.At)
 	case errors.Is(e.Err, ErrNoPlace):
-		return fmt.Sprintf("works into each %s, and the row before has none", e.Want.noun())
+		return fmt.Sprintf("works into each %s, and the row before has none", e.Want)
 	case errors.Is(e.Err, ErrPlace):
-		s := fmt.Sprintf("place %d is a %s and the row works a %s there", e.At, e.Found.noun(), e.Want.noun())
+		s := fmt.Sprintf("place %d is a %s and the row works a %s there", e.At, e.Found, e.Want)
 		if e.Want == 0 {
-			return s + fmt.Sprintf(": the %ss would stay unworked; work into them or skip them (sk next %s)", e.Found.noun(), e.Found.noun())
+			return s + fmt.Sprintf(": the %ss would stay unworked; work into them or skip them (sk next %s)", e.Found, e.Found)
 		}
 		return s
 	case errors.Is(e.Err, gauge.ErrBounds):
@@ -122,17 +122,6 @@ func (e *FitError) against() string {
 		return ""
 	}
 	return fmt.Sprintf(" (row %d first)", e.Against)
-}
-
-// noun names the place.
-func (s Space) noun() string {
-	switch {
-	case s == 0:
-		return "st"
-	case s == AnySpace:
-		return "ch-sp"
-	}
-	return fmt.Sprintf("ch-%d sp", int(s))
 }
 
 // InvalidError tells which of several rows is not valid.

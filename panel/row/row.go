@@ -1,6 +1,9 @@
 package row
 
-import "slices"
+import (
+	"fmt"
+	"slices"
+)
 
 // Row is one written row. Its parts stand in the order they are worked. The
 // zero value is empty and not valid.
@@ -22,6 +25,19 @@ type Space int
 
 // AnySpace is a chain space whose size the text leaves open.
 const AnySpace Space = -1
+
+// String returns "st", "ch-2 sp" or "ch-sp".
+func (s Space) String() string {
+	switch {
+	case s == 0:
+		return "st"
+	case s == AnySpace:
+		return "ch-sp"
+	case s < 0:
+		return fmt.Sprintf("Space(%d)", int(s))
+	}
+	return fmt.Sprintf("ch-%d sp", int(s))
+}
 
 // Part is a number of stitches of one kind, or of chains, that are worked into
 // one place.
@@ -317,4 +333,43 @@ func mapItems(items []Item, f func(Num) Num) []Item {
 		}
 	}
 	return out
+}
+
+// Lists returns the numbers of the row that differ by size, in order.
+func (r Row) Lists() []Num {
+	var out []Num
+	eachNum(r.Items, func(n Num) {
+		if len(n) > 1 {
+			out = append(out, slices.Clone(n))
+		}
+	})
+	return out
+}
+
+// HasChains reports whether the row makes chains between or beside its stitches.
+func (r Row) HasChains() bool {
+	chains := func(parts []Part) bool {
+		return slices.ContainsFunc(parts, func(p Part) bool { return p.Of == Chain })
+	}
+	var in func(items []Item) bool
+	in = func(items []Item) bool {
+		return slices.ContainsFunc(items, func(it Item) bool {
+			switch it := it.(type) {
+			case FoundationChain:
+				return chains(it.Counts)
+			case TurningChain:
+				return chains(it.Counts)
+			case Chains:
+				return true
+			case Work:
+				return chains(it.Make)
+			case Each:
+				return slices.ContainsFunc(it.In, func(in Into) bool { return chains(in.Make) })
+			case Repeat:
+				return in(it.Items)
+			}
+			return false
+		})
+	}
+	return in(r.Items)
 }

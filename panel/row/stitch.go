@@ -3,6 +3,8 @@ package row
 import (
 	"fmt"
 	"strings"
+
+	"example.com/panelmath/gauge"
 )
 
 // Stitch is a kind of stitch, named here by its US term. The zero value is no
@@ -125,4 +127,24 @@ func stitchNamed(words string, t Terms) Stitch {
 		}
 	}
 	return NoStitch
+}
+
+// ParseStitch reads the abbreviation or the full name of a stitch in the given
+// terms; case does not matter. It returns a *gauge.ParseError for anything else,
+// and says so where the other terms know the word.
+func ParseStitch(s string, t Terms) (Stitch, error) {
+	words := strings.Join(strings.Fields(s), " ")
+	fail := func(cause string) (Stitch, error) {
+		return NoStitch, &gauge.ParseError{Kind: "stitch", Text: s, Cause: cause}
+	}
+	if !t.valid() {
+		return fail("terms that are neither US nor UK")
+	}
+	if st := stitchNamed(words, t); st != NoStitch {
+		return st, nil
+	}
+	if st := stitchNamed(words, t.other()); st != NoStitch {
+		return fail(fmt.Sprintf("a %s word; the %s one is %s", t.other(), t, st.Abbr(t)))
+	}
+	return fail("no stitch of the standard, like sc, hdc or dc")
 }

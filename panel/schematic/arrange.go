@@ -10,7 +10,8 @@ import (
 // All coordinates are tenths of a unit, as whole numbers.
 const (
 	pageWidth  = 4800 // of the page
-	drawHeight = 6000 // of the drawing, at most, where the labels allow
+	drawHeight = 3600 // of all pieces one below the other, at most, and
+	lineMore   = 1200 // so much more for each line of them
 	margin     = 160  // of the page
 	fontSize   = 150
 	rowHeight  = 190 // room a label takes up and down
@@ -45,7 +46,7 @@ type mark struct {
 func (m mark) middle() int { return (m.from + m.to) / 2 }
 
 // arrange places the pieces on lines as the layout says, or one below the
-// other where they come out larger so.
+// other where they come out more than twice as large so.
 func arrange(l layout.Layout, k *key) [][]cell {
 	var lines, stacked [][]int
 	for i, p := range l.Pieces {
@@ -59,7 +60,8 @@ func arrange(l layout.Layout, k *key) [][]cell {
 	if len(lines) == len(stacked) {
 		return a
 	}
-	if b, scaleB := fit(l, k, stacked); scaleB.Cmp(scaleA) > 0 {
+	const larger = 2 // times
+	if b, scaleB := fit(l, k, stacked); scaleB.Cmp(scaleA.Mul(gauge.Int(larger))) > 0 {
 		return b
 	}
 	return a
@@ -87,15 +89,16 @@ func fit(l layout.Layout, k *key, lines [][]int) ([][]cell, gauge.Ratio) {
 		height = height.Add(h)
 	}
 	scale, _ := gauge.Int(pageWidth).Quo(width.In(gauge.Millimetre)) // a width is more than nothing
-	if s, _ := gauge.Int(drawHeight).Quo(height.In(gauge.Millimetre)); s.Cmp(scale) < 0 {
+	if s, _ := gauge.Int(drawHeight + lineMore*len(lines)).Quo(height.In(gauge.Millimetre)); s.Cmp(scale) < 0 {
 		scale = s
 	}
+	const mostTries = 80 // a sixtieth: beyond, it is the labels that take the room
 	smaller, _ := gauge.Share(19, 20)
 	for tries := 0; ; tries++ {
 		cells := make([][]cell, len(lines))
-		widest, tall := 0, 0
+		widest := 0
 		for n, line := range lines {
-			lineW, above, below := 0, 0, 0
+			lineW := 0
 			for at, i := range line {
 				s := k.signs[i]
 				if at > 0 && slices.Equal(s.height, k.signs[i-1].height) { // one line tells the height of both
@@ -103,12 +106,11 @@ func fit(l layout.Layout, k *key, lines [][]int) ([][]cell, gauge.Ratio) {
 				}
 				c := newCell(l.Pieces[i], i, s, scale)
 				lineW += c.left + c.w + c.right + gap
-				above, below = max(above, c.top), max(below, c.h+c.bottom)
 				cells[n] = append(cells[n], c)
 			}
-			widest, tall = max(widest, lineW-gap), tall+above+below
+			widest = max(widest, lineW-gap)
 		}
-		if tries == 80 || widest <= pageWidth-2*margin && (tall <= drawHeight || tries >= 50) {
+		if tries == mostTries || widest <= pageWidth-2*margin {
 			place(cells, max(widest, pageWidth-2*margin))
 			return cells, scale
 		}
@@ -173,7 +175,7 @@ func newCell(p layout.Piece, i int, s signs, scale gauge.Ratio) cell {
 		c.heightAt += labelAt
 	}
 	beyond := longest(c.width)/2 - c.w/2 // what tells the width may be wider than the piece
-	c.top, c.bottom = rowHeight/2-c.numberAt, c.widthAt-c.h+labelAt+len(c.width)*rowHeight
+	c.top, c.bottom = rowHeight/2-c.numberAt, c.widthAt-c.h+labelAt+fontSize/5+len(c.width)*rowHeight
 	c.left = max(-c.heightAt+fontSize/2+longest(c.height), -low[layout.Top], -low[layout.Bottom], beyond)
 	c.right = max(labelAt/2, high[layout.Top]-c.w, high[layout.Bottom]-c.w, beyond)
 	if short := len(c.height)*rowHeight - c.h; short > 0 { // it stands beside the middle of a low piece

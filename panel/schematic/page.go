@@ -242,7 +242,7 @@ func (c cell) drawExtents(d *svg.Doc) {
 	d.Line(c.x, y-tick, c.x, y+tick, thin)
 	d.Line(c.x+c.w, y-tick, c.x+c.w, y+tick, thin)
 	for i, text := range c.width {
-		d.Text(c.x+c.w/2, y+labelAt+i*rowHeight, "middle", false, text)
+		d.Text(c.x+c.w/2, y+labelAt+fontSize/5+i*rowHeight, "middle", false, text)
 	}
 	if len(c.height) == 0 {
 		return

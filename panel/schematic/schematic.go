@@ -4,9 +4,12 @@ import (
 	"fmt"
 	"strconv"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/grade"
+	"example.com/panelmath/internal/text"
 	"example.com/panelmath/panel/layout"
 )
 
@@ -34,7 +37,7 @@ type All struct {
 // Draw returns the schematic.
 //
 // It returns a *gauge.FieldError if there is no size or there are too many,
-// Labels do not fit or Shape is none of them, and a *grade.SizeError if a layout
+// Labels do not fit, Shape is none of them or a text is too long, and a *grade.SizeError if a layout
 // is not valid or is not made of the same parts as the first.
 func (a All) Draw() ([]byte, error) {
 	if len(a.Sizes) < 1 || len(a.Sizes) > grade.MaxSizes {
@@ -45,6 +48,11 @@ func (a All) Draw() ([]byte, error) {
 	}
 	if a.Shape < 0 || a.Shape >= len(a.Sizes) {
 		return nil, &gauge.FieldError{Field: "Shape", Got: strconv.Itoa(a.Shape), Want: "0 to " + strconv.Itoa(len(a.Sizes)-1)}
+	}
+	for _, s := range append([]string{a.Options.Title}, a.Labels...) {
+		if len(s) > text.Limit {
+			return nil, &gauge.FieldError{Field: "Title or Labels", Got: text.Quote(s), Want: "at most 10000 bytes", Err: gauge.ErrBounds}
+		}
 	}
 	if _, err := grade.Map(a.Sizes, func(l layout.Layout) (int, error) {
 		if err := l.Validate(); err != nil {
@@ -129,8 +137,8 @@ func newKey(a All) *key {
 }
 
 // letter returns the letter of an entry, a new one where there is none yet.
-func (k *key) letter(text string) string {
-	if l, ok := k.letters[text]; ok {
+func (k *key) letter(what string) string {
+	if l, ok := k.letters[what]; ok {
 		return l
 	}
 	n := len(k.entries)
@@ -138,8 +146,8 @@ func (k *key) letter(text string) string {
 	if n >= 26 {
 		l += strconv.Itoa(n/26 + 1)
 	}
-	k.letters[text] = l
-	k.entries = append(k.entries, entry{l, text})
+	k.letters[what] = l
+	k.entries = append(k.entries, entry{l, what})
 	return l
 }
 
@@ -205,10 +213,10 @@ func eitherSide(name string) string {
 
 // lengths prints a length of every size in both units.
 func (k *key) lengths(f func(layout.Layout) gauge.Measurement) string {
-	text := func(g gauge.Grid) string {
+	number := func(g gauge.Grid) string {
 		return grade.Text(k.all.Sizes, func(l layout.Layout) string { return g.Number(f(l)) }) + "\u00a0" + g.Unit().String()
 	}
-	in, cm := text(gauge.QuarterInch), text(gauge.HalfCentimetre)
+	in, cm := number(gauge.QuarterInch), number(gauge.HalfCentimetre)
 	if k.all.Options.Centimetres {
 		in, cm = cm, in
 	}
@@ -244,7 +252,8 @@ func (a All) title() (title, sizes string) {
 	if title == "" {
 		title = "schematic"
 	}
-	title = strings.ToUpper(title[:1]) + title[1:]
+	first, n := utf8.DecodeRuneInString(title)
+	title = string(unicode.ToUpper(first)) + title[n:]
 	if len(a.Labels) == 0 {
 		return title, ""
 	}

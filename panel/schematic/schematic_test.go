@@ -80,8 +80,8 @@ type box struct {
 }
 
 // read parses a drawing and returns its texts and the page. Its estimate of a
-// text is its own: two thirds of the type size for every character, a third
-// for a space or a mark.
+// text is its own: two thirds of the type size for every character, less
+// for a narrow letter, a space or a mark.
 func read(t testing.TB, b []byte) (texts []box, width, height int) {
 	t.Helper()
 	tenths := func(s string) int {
@@ -140,9 +140,12 @@ func read(t testing.TB, b []byte) (texts []box, width, height int) {
 			}
 			w := 0
 			for _, r := range in.text {
-				if strings.ContainsRune(" ,.:;()[]", r) {
+				switch {
+				case strings.ContainsRune(" \u00a0,.:;()[]", r):
 					w += size / 3
-				} else {
+				case strings.ContainsRune("fijlrt", r):
+					w += size * 2 / 5
+				default:
 					w += size * 2 / 3
 				}
 			}
@@ -161,10 +164,13 @@ func requireClear(t testing.TB, b []byte) {
 	texts, width, height := read(t, b)
 	require.NotEmpty(t, texts)
 	for i, a := range texts {
-		require.True(t, a.x1 >= 0 && a.y1 >= 0 && a.x2 <= width && a.y2 <= height, "%q leaves the page: %v of %d by %d", a.text, a, width, height)
+		if a.x1 < 0 || a.y1 < 0 || a.x2 > width || a.y2 > height {
+			t.Fatalf("%q leaves the page: %v of %d by %d", a.text, a, width, height)
+		}
 		for _, c := range texts[:i] {
-			apart := a.x2 <= c.x1 || c.x2 <= a.x1 || a.y2 <= c.y1 || c.y2 <= a.y1
-			require.True(t, apart, "%q overlaps %q: %v %v", a.text, c.text, a, c)
+			if a.x2 > c.x1 && c.x2 > a.x1 && a.y2 > c.y1 && c.y2 > a.y1 {
+				t.Fatalf("%q overlaps %q: %v %v", a.text, c.text, a, c)
+			}
 		}
 	}
 }
@@ -240,5 +246,174 @@ func TestNothingOverlaps(t *testing.T) {
 				}
 			}
 		}
+	}
+}
+
+// sampler is an app's own layout of many unlike pieces: each edge in short
+// stretches, each with a name of its own.
+func sampler(pieces, stretches int, name string) layout.Layout {
+	l := layout.Layout{Name: name}
+	for i := range pieces {
+		n := stretches * (1 + i%3)
+		p := layout.Piece{Name: fmt.Sprintf("%s %d", name, i+1), Stitches: n, Rows: n * (1 + i%5), Foundation: layout.Place(i % 4), NewLine: i%3 == 0,
+			Gauge: gauge.MustGauge("3 sts and 4 rows = 1 in")}
+		for at := layout.Bottom; at <= layout.Right; at++ {
+			for k := range stretches {
+				p.Edges[at] = append(p.Edges[at], layout.Stretch{Name: fmt.Sprintf("%s %d %v %d", name, i, at, k), Count: p.Count(at) / stretches})
+			}
+		}
+		p.Folds = []layout.Fold{{At: gauge.Int(1)}, {At: gauge.Int(1), Upright: true}}
+		l.Pieces = append(l.Pieces, p)
+	}
+	return l
+}
+
+// The largest layout that is allowed, and texts that break everything, still
+// give a clear and valid page.
+func TestOwnLayouts(t *testing.T) {
+	for name, l := range map[string]layout.Layout{
+		"one stretch, one stitch":  {Pieces: []layout.Piece{{Stitches: 1, Rows: 1, Gauge: gauge.MustGauge("1 st and 1 row = 1 mm")}}},
+		"a name on a single edge":  {Pieces: []layout.Piece{{Stitches: 9, Rows: 9, Gauge: gauge.MustGauge("1 st and 1 row = 1 in"), Edges: [4]layout.Edge{layout.Right: {{Name: "seam", Count: 9}}}}}},
+		"many pieces":              sampler(9, 4, "piece"),
+		"as large as can be":       sampler(layout.MaxPieces, layout.MaxStretches, "x"),
+		"marks that must be told":  sampler(2, 2, `<script>"&'</script>`),
+		"no letters of our script": sampler(2, 2, "袖 рукав"),
+		"control characters":       sampler(1, 2, "a\x00b\x1bc"),
+		"one endless word":         sampler(1, 2, strings.Repeat("w", 3000)),
+		"as thin as a thread":      {Pieces: []layout.Piece{{Name: "cord", Stitches: 2, Rows: 100_000, Gauge: gauge.MustGauge("20 sts and 40 rows = 4 in"), Edges: [4]layout.Edge{layout.Left: {{Name: "a", Count: 1}, {Name: "b", Count: 99_999}}}}}},
+	} {
+		t.Run(name, func(t *testing.T) {
+			b, err := schematic.Draw(l, schematic.Options{})
+			require.NoError(t, err)
+			requireClear(t, b)
+			require.NotContains(t, string(b), "<script")
+			require.Contains(t, string(b), "<title id=")
+		})
+	}
+}
+
+// Nine sizes, and sixty-four: the key goes on, the drawing stays.
+func TestManySizes(t *testing.T) {
+	for _, n := range []int{9, grade.MaxSizes} {
+		var run grade.Run[layout.Layout]
+		var names grade.Run[string]
+		for i := range n {
+			run = append(run, made(t, layout.OpenFront{Panel: rectangle(163+i, 25+i, i < 0), CentreBack: 77, Side: 50}))
+			names = append(names, fmt.Sprintf("size %d", i+1))
+		}
+		b, err := schematic.All{Sizes: run, Labels: names, Shape: n - 1}.Draw()
+		require.NoError(t, err)
+		requireClear(t, b)
+	}
+}
+
+// Every count and length of the key is that of the layout.
+func TestKeyTellsTheLayout(t *testing.T) {
+	l := made(t, layout.OpenFront{Panel: rectangle(163, 27, false), CentreBack: 77, Side: 50})
+	b, err := schematic.Draw(l, schematic.Options{})
+	require.NoError(t, err)
+	texts, _, _ := read(t, b)
+	var all []string
+	for _, x := range texts {
+		all = append(all, strings.ReplaceAll(x.text, "\u00a0", " "))
+	}
+	page := strings.Join(all, "\n")
+	for _, want := range []string{"Open front", "left panel: 163 sts, 27 rows", "side seam, joined: 50 sts, 15½ in [39 cm]", "armhole, open: 63 sts, 19½ in [49 cm]",
+		"centre back, joined: 77 sts, 23¾ in [60 cm]", "front and neck, open: 86 sts, 26½ in [67 cm]", "50¼ in\n127.5 cm", "12 in\n30.5 cm", "round: 48 in [122 cm]"} {
+		require.Contains(t, page, want)
+	}
+	require.Contains(t, string(b), "left panel, foundation edge at the right; right panel, foundation edge at the left")
+}
+
+func TestErrors(t *testing.T) {
+	run := sizes(t)["open-front"]
+	other := sizes(t)["cocoon"][0]
+	closed := sizes(t)["closed-front"][0]
+	var f *gauge.FieldError
+	var size *grade.SizeError
+	for want, c := range map[string]struct {
+		all schematic.All
+		as  any
+	}{
+		"Sizes: got 0, want 1 to 64":    {schematic.All{}, &f},
+		"Sizes: got 65, want 1 to 64":   {schematic.All{Sizes: make(grade.Run[layout.Layout], 65)}, &f},
+		"Labels: got 1, want none or 3": {schematic.All{Sizes: run, Labels: grade.Run[string]{"S"}}, &f},
+		"Shape: got 3, want 0 to 2":     {schematic.All{Sizes: run, Shape: 3}, &f},
+		"Shape: got -1, want 0 to 2":    {schematic.All{Sizes: run, Shape: -1}, &f},
+		"Title or Labels: got":          {schematic.All{Sizes: run, Options: schematic.Options{Title: strings.Repeat("x", 10_001)}}, &f},
+		`size L: piece "panel" with its foundation at the bottom, where the first size has piece "left panel" with its foundation at the right`: {
+			schematic.All{Sizes: grade.Run[layout.Layout]{run[0], other}, Labels: grade.Run[string]{"S", "L"}}, &size},
+		"size number 2: open \"left slit\" at the left of left panel, where the first size has joined \"left side seam\"": {
+			schematic.All{Sizes: grade.Run[layout.Layout]{run[0], closed}}, &size},
+		"size number 2: Pieces: got 0": {schematic.All{Sizes: grade.Run[layout.Layout]{run[0], {}}}, &size},
+	} {
+		b, err := c.all.Draw()
+		require.ErrorContains(t, err, want)
+		require.ErrorAs(t, err, c.as)
+		require.Nil(t, b)
+	}
+	shorter := run[0]
+	shorter.Measures = shorter.Measures[:5]
+	_, err := schematic.All{Sizes: grade.Run[layout.Layout]{run[0], shorter}}.Draw()
+	require.ErrorContains(t, err, "parts, where the first size has")
+	b, err := schematic.Draw(layout.Layout{}, schematic.Options{})
+	require.EqualError(t, err, "Pieces: got 0, want 1 to 32")
+	require.Nil(t, b)
+}
+
+func ExampleDraw() {
+	l, err := layout.Cocoon{Panel: layout.Rectangle{Stitches: 57, Rows: 74, Crosswise: true, Gauge: gauge.MustGauge("6 sts and 8 rows = 4 in")}, Side: 22}.Layout()
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	svg, err := schematic.Draw(l, schematic.Options{Title: "Cocoon in one size"})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	lines := strings.Split(string(svg), "\n")
+	fmt.Println(lines[2])
+	// Output: <title id="schematic-title">Cocoon in one size</title>
+}
+
+// One drawing stands for all sizes: its key holds runs.
+func ExampleAll_Draw() {
+	var all schematic.All
+	for i, label := range []string{"S–M", "L–XL"} {
+		p := layout.Rectangle{Stitches: 57 + 12*i, Rows: 74 + 2*i, Crosswise: true, Gauge: gauge.MustGauge("6 sts and 8 rows = 4 in")}
+		l, err := layout.Cocoon{Panel: p, Side: 22 + i}.Layout()
+		if err != nil {
+			fmt.Println(err)
+			return
+		}
+		all.Sizes, all.Labels = append(all.Sizes, l), append(all.Labels, label)
+	}
+	svg, err := all.Draw()
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, line := range strings.Split(string(svg), "\n") {
+		if at := strings.Index(line, ">side seam"); at > 0 {
+			fmt.Println(strings.ReplaceAll(strings.TrimSuffix(line[at+1:], "</text>"), "\u00a0", " "))
+		}
+	}
+	// Output: side seam, joined: 22 (23) row ends, 11 (11½) in
+}
+
+func BenchmarkDraw(b *testing.B) {
+	for name, l := range map[string]layout.Layout{
+		"open front": made(b, layout.OpenFront{Panel: rectangle(163, 27, false), CentreBack: 77, Side: 50}),
+		"largest":    sampler(layout.MaxPieces, layout.MaxStretches, "x"),
+	} {
+		b.Run(name, func(b *testing.B) {
+			b.ReportAllocs()
+			for b.Loop() {
+				if _, err := schematic.Draw(l, schematic.Options{}); err != nil {
+					b.Fatal(err)
+				}
+			}
+		})
 	}
 }

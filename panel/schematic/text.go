@@ -27,6 +27,8 @@ func runeWidth(r rune) int {
 		return 42
 	case strings.ContainsRune("mwMW%@½¼¾⅛⅜⅝⅞—", r) || r > 0x2fff:
 		return 101
+	case strings.ContainsRune("<>=+~^#&×", r):
+		return 84
 	case unicode.IsUpper(r):
 		return 79
 	}

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/seam/internal/say"
 )
 
 // Way says how increases or decreases are spaced along a row. The published
@@ -26,13 +27,24 @@ const (
 	InRound
 )
 
+func wayNames() []string {
+	return []string{"half intervals at the ends", "one section more", "in the round"}
+}
+
 // String names the way: "half intervals at the ends".
-func (w Way) String() string {
-	names := [...]string{"half intervals at the ends", "one section more", "in the round"}
-	if int(w) < len(names) {
-		return names[w]
+func (w Way) String() string { return say.Name("Way", uint8(w), wayNames()) }
+
+// MarshalText returns String, or a *gauge.FieldError for none of the constants.
+func (w Way) MarshalText() ([]byte, error) { return say.MarshalName("Way", uint8(w), wayNames()) }
+
+// UnmarshalText reads what String returns; it returns a *gauge.ParseError for
+// anything else.
+func (w *Way) UnmarshalText(b []byte) error {
+	v, err := say.UnmarshalName("way", b, wayNames())
+	if err == nil {
+		*w = Way(v)
 	}
-	return "Way(" + strconv.Itoa(int(w)) + ")"
+	return err
 }
 
 // Spacing spreads increases or decreases over a row. The zero value is not

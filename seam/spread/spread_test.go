@@ -527,3 +527,31 @@ func ExampleWay_String() {
 	fmt.Println(spread.Sections)
 	// Output: one section more
 }
+
+func ExampleWay_MarshalText() {
+	b, _ := spread.InRound.MarshalText()
+	fmt.Println(string(b))
+	// Output: in the round
+}
+
+func ExampleWay_UnmarshalText() {
+	var w spread.Way
+	fmt.Println(w.UnmarshalText([]byte("one section more")), w)
+	fmt.Println(w.UnmarshalText([]byte("by eye")))
+	// Output:
+	// <nil> one section more
+	// parse way: "by eye": want half intervals at the ends, one section more, in the round
+}
+
+func BenchmarkMatch(b *testing.B) {
+	for _, m := range []spread.Match{{From: 88, Take: 71}, {From: 88, Take: 71, Mirrored: true}, {From: 100_000, Take: 76_923}} {
+		b.Run(fmt.Sprintf("%d/%d/%v", m.Take, m.From, m.Mirrored), func(b *testing.B) {
+			b.ReportAllocs()
+			for b.Loop() {
+				if _, err := m.Groups(); err != nil {
+					b.Fatal(err)
+				}
+			}
+		})
+	}
+}

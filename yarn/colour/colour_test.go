@@ -326,12 +326,12 @@ func TestColourRefuses(t *testing.T) {
 		run  func() error
 		want string
 	}{
-		{"no run", ends(colour.Sequence{}, gauge.Measurement{}, row), "Sequence.Runs: got 0, want 1 to 1000"},
+		{"no run", ends(colour.Sequence{}, gauge.Measurement{}, row), "Sequence.Runs: got 0, want 1 to 256"},
 		{"no colour", ends(seq(colour.Run{Length: yarn.MustLength("1 m")}), gauge.Measurement{}, row), "Sequence.Runs[0].Colour: got none, want the name of a colour"},
 		{"no length", ends(seq(colour.Run{Colour: "a"}), gauge.Measurement{}, row), "Sequence.Runs[0].Length.Unit: got Unit(0), want yd, m, in, ft, cm or mm"},
 		{"length of nothing", ends(seq(colour.Run{Colour: "a", Length: yarn.MustLength("0 m")}), gauge.Measurement{}, row), "Sequence.Runs[0].Length: got 0 m, want more than 0"},
 		{"one colour at the seam of the sequence", ends(seq(ok.Runs[0], ok.Runs[1], ok.Runs[0]), gauge.Measurement{}, row), `Sequence.Runs[2]: got two runs of "a" side by side, want one run`},
-		{"negative place", ends(ok, minus, row), "From: got -1000 mm, want at least 0"},
+		{"negative place", ends(ok, minus, row), "From: got less than nothing, want at least 0"},
 		{"place beyond the world", ends(ok, metres("100000").Times(gauge.Int(2)), row), "From: got more than 100 km, want at most 100 km"},
 		{"no row", ends(ok, gauge.Measurement{}), "Rows: got 0, want 1 to 100000"},
 		{"row without stitches", ends(ok, gauge.Measurement{}, colour.Row{Yarn: metres("1")}), "Rows[0].Stitches: got 0, want 1 to 100000"},
@@ -350,11 +350,11 @@ func TestColourRefuses(t *testing.T) {
 		{"line up with no run", func() error {
 			_, err := colour.LineUp(colour.Sequence{}, gauge.Measurement{}, []colour.Row{row}, []colour.Row{row})
 			return err
-		}, "Sequence.Runs: got 0, want 1 to 1000"},
-		{"skeins without runs", second(colour.Skeins{}, gauge.Measurement{}, metres("1"), colour.Repeated), "Skeins.Sequence.Runs: got 0, want 1 to 1000"},
+		}, "Sequence.Runs: got 0, want 1 to 256"},
+		{"skeins without runs", second(colour.Skeins{}, gauge.Measurement{}, metres("1"), colour.Repeated), "Skeins.Sequence.Runs: got 0, want 1 to 256"},
 		{"skein of nothing", second(colour.Skeins{Sequence: ok, Each: yarn.MustLength("0 m")}, gauge.Measurement{}, metres("1"), colour.Repeated), "Skeins.Each: got 0 m, want more than 0"},
 		{"skein longer than its runs", second(colour.Skeins{Sequence: once, Each: yarn.MustLength("3 m")}, gauge.Measurement{}, metres("1"), colour.Repeated), "Skeins.Each: got 3 m, want no more than the runs together"},
-		{"second from a negative place", second(skeins, minus, metres("1"), colour.Repeated), "From: got -1000 mm, want at least 0"},
+		{"second from a negative place", second(skeins, minus, metres("1"), colour.Repeated), "From: got less than nothing, want at least 0"},
 		{"second of nothing", second(skeins, gauge.Measurement{}, gauge.Measurement{}, colour.Repeated), "Used: got 0 mm, want more than 0"},
 		{"second of no style", second(skeins, gauge.Measurement{}, metres("1"), 9), "Style: got Style(9), want repeated or mirrored"},
 		{"nothing left for the second", second(skeins, metres("1"), metres("49.5"), colour.Repeated), "match a second panel: the yarn runs out: the first takes 50.5 m and the skein holds 50 m"},
@@ -386,4 +386,16 @@ func BenchmarkEnds(b *testing.B) {
 			b.Fatal(err)
 		}
 	}
+}
+
+// A hundred thousand rows that share no denominator are refused at once.
+func TestEndlessFractionsAreRefused(t *testing.T) {
+	rows := make([]colour.Row, colour.MaxRows)
+	for i := range rows {
+		part, err := gauge.Share(1, 1_000_000_007+2*i)
+		require.NoError(t, err)
+		rows[i] = colour.Row{Stitches: 1, Yarn: gauge.MeasurementOf(part, gauge.Metre)}
+	}
+	_, err := colour.Ends(stripes(), gauge.Measurement{}, rows)
+	require.ErrorIs(t, err, gauge.ErrBounds)
 }

@@ -5,6 +5,7 @@ import (
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/yarn"
+	"example.com/panelmath/yarn/internal/bound"
 	"example.com/panelmath/yarn/internal/name"
 	"example.com/panelmath/yarn/internal/say"
 )
@@ -106,7 +107,7 @@ func Second(k Skeins, from, used gauge.Measurement, style Style) (Start, error) 
 	if err := k.Validate(); err != nil {
 		return Start{}, err
 	}
-	if err := position("From", from); err != nil {
+	if err := bound.Length("From", from); err != nil {
 		return Start{}, err
 	}
 	if used.Sign() <= 0 {

@@ -57,6 +57,15 @@ func TestUsageInterval(t *testing.T) {
 	}
 }
 
+// The low end is not in the interval, the high end is: where they meet, no usage
+// is left.
+func TestUsageOfASinglePointIsNone(t *testing.T) {
+	iv, err := printed.Usage(yarn.MustLength("100 m"), printed.Size{Work: gauge.Int(10), Skeins: 2}, printed.Size{Work: gauge.Int(20), Skeins: 2})
+	require.NoError(t, err)
+	require.True(t, iv.Low.Equal(iv.High))
+	require.True(t, iv.None)
+}
+
 func TestUsageRefuses(t *testing.T) {
 	each := yarn.MustLength("210 m")
 	ok := printed.Size{Work: gauge.Int(100), Skeins: 3}
@@ -91,6 +100,7 @@ func TestColumnsAcceptsEveryRounding(t *testing.T) {
 	}{
 		{"200 yd", "182 m", true}, {"200 yd", "183 m", true}, {"200 yd", "184 m", false}, {"200 yd", "181 m", false},
 		{"183 m", "200 yd", true}, {"182 m", "200 yd", true}, {"182 m", "198 yd", true}, {"182 m", "201 yd", false},
+		{"100 yd", "101 yd", false}, {"100 yd", "100.5 yd", true},
 	} {
 		found, err := printed.Columns(lengths(c.first), lengths(c.second))
 		require.NoError(t, err)

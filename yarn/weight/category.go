@@ -9,6 +9,7 @@ import (
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/yarn/internal/name"
+	"example.com/panelmath/yarn/internal/plain"
 	"example.com/panelmath/yarn/internal/say"
 	"example.com/panelmath/yarn/internal/table"
 	"github.com/shopspring/decimal"
@@ -81,14 +82,15 @@ func (r Range) superseded() bool { return r.Edition != "" && r.Edition != "curre
 
 // String returns "4 worsted: 9 to 10 wpi (PM)".
 func (r Range) String() string {
-	span := r.Low.String() + " to " + r.High.String()
+	low, high := plain.Text(r.Low), plain.Text(r.High)
+	span := low + " to " + high
 	switch {
 	case r.Open:
-		span = r.Low.String() + " and more"
+		span = low + " and more"
 	case r.Low.IsZero():
-		span = r.High.String() + " and fewer"
+		span = high + " and fewer"
 	case r.Low.Equal(r.High):
-		span = r.Low.String()
+		span = low
 	}
 	edition := ""
 	if r.superseded() {
@@ -135,10 +137,10 @@ func newRange(row map[string]string, name string, b Basis, low, high, unit, edit
 	r := Range{Name: name, Basis: b, Unit: unit, Edition: edition, Check: row["check"], Source: row["source"], Note: note}
 	r.Category, _ = strconv.Atoi(row["category"])
 	if low != "" {
-		r.Low = number(low)
+		r.Low = plain.Parse(low)
 	}
 	if high != "" {
-		r.High = number(high)
+		r.High = plain.Parse(high)
 	}
 	r.Open = high == ""
 	return r

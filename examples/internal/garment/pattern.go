@@ -8,13 +8,16 @@ import (
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/grade"
 	"example.com/panelmath/panel"
+	"example.com/panelmath/panel/layout"
 	"example.com/panelmath/panel/row"
+	"example.com/panelmath/panel/schematic"
 	"example.com/panelmath/seam"
 )
 
 // Options say what a document holds beside the pattern.
 type Options struct {
-	Why bool // one sentence for every derived number, in every size
+	Why       bool // one sentence for every derived number, in every size
+	Schematic bool // the drawing for all sizes
 }
 
 // Document writes the pattern in the order of the trade.
@@ -39,12 +42,30 @@ func (g Garment) Document(o Options) (document.Document, error) {
 		{Heading: "Panel (make 2)", Blocks: instructions(rows)},
 		{Heading: "Finishing", Blocks: []document.Block{document.List{Numbered: true, Items: steps}}},
 	}}
+	if o.Schematic {
+		svg, err := g.Schematic()
+		if err != nil {
+			return document.Document{}, err
+		}
+		at := &d.Sections[1].Blocks
+		*at = append(*at, document.Figure{SVG: string(svg), Caption: "Schematic, to scale for size " + g.Sizes[len(g.Sizes)/2].Group.Label() + "; the numbers are those of the list above."})
+	}
 	if o.Why {
 		for _, s := range g.Sizes {
 			d.Sections = append(d.Sections, document.Section{Heading: "Why these numbers: " + s.Group.Label(), Blocks: []document.Block{document.List{Items: g.why(s)}}})
 		}
 	}
 	return d, nil
+}
+
+// Schematic draws the garment, one drawing for all sizes.
+func (g Garment) Schematic() ([]byte, error) {
+	return schematic.All{
+		Sizes:   runOf(g, func(s Size) layout.Layout { return s.Sewn.Layout }),
+		Labels:  runOf(g, func(s Size) string { return s.Group.Label() }),
+		Shape:   len(g.Sizes) / 2,
+		Options: schematic.Options{Title: g.Name, Centimetres: g.Units == gauge.Centimetre},
+	}.Draw()
 }
 
 func runOf[T any](g Garment, f func(Size) T) grade.Run[T] {

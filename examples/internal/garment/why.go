@@ -15,12 +15,12 @@ func (g Garment) why(s Size) []string {
 	out := []string{
 		fmt.Sprintf("Round asked for: the chest of size %s, %v at its high end, with %v of ease is %s; a quarter of it, %s, is the width of each panel.",
 			s.Group.Largest(), s.Chest.High, g.Ease, in(s.Wanted), in(s.Wanted.Times(quarter()))),
-		fmt.Sprintf("Rows: %s.", p.Rows.Explain()),
+		fmt.Sprintf("Rows: %s.", p.Rows.ExplainIn(own)),
 		fmt.Sprintf("Repeats: %d rows, less %d opening and %d closing, are %d repeats of %d rows.",
 			p.Rows.Value, len(g.Plan.Opening), len(g.Plan.Closing), p.Repeats, len(g.Plan.Repeat)),
 		fmt.Sprintf("Width of a panel: %d rows at %v are %s.", p.Rows.Value, g.Fabric.Finished, in(p.Width)),
 		fmt.Sprintf("Round: four panel widths of %s are %s.", in(p.Width), in(s.Round())),
-		fmt.Sprintf("Stitches: %s.", p.Stitches.Explain()),
+		fmt.Sprintf("Stitches: %s.", p.Stitches.ExplainIn(own)),
 		fmt.Sprintf("Length: %s at %v is %s.", half, g.Fabric.Finished, in(s.Length())),
 	}
 	for _, j := range s.Sewn.Joins {

@@ -1,4 +1,6 @@
-package row
+package work
+
+import "example.com/panelmath/panel/row"
 
 // place is what a row leaves for the next: 0 is a stitch, m a ch-m space, gap
 // the cut of a split row.
@@ -8,7 +10,7 @@ const gap place = -2
 
 // atom is what is made: a stitch of a kind, or n chains.
 type atom struct {
-	of Stitch
+	of row.Stitch
 	n  int32 // chains; 1 for a stitch
 }
 
@@ -28,24 +30,24 @@ type program struct {
 	left             int  // stitches that the row leaves at its end without working them
 	rest             bool // the row leaves what is left, whatever the number
 	foundation       bool
-	chain            *FoundationChain
+	chain            *row.FoundationChain
 }
 
 // compile lays a valid row out for a size.
-func compile(r Row, size int) program {
+func compile(r row.Row, size int) program {
 	var p program
 	c := &p.head
 	for i, it := range r.Items {
 		switch it := it.(type) {
-		case Foundation:
+		case row.Foundation:
 			p.foundation = true
 			p.head = append(p.head, op{out: []atom{{it.Of, 1}}})
-		case FoundationChain:
+		case row.FoundationChain:
 			p.chain = &it
 			if it.Counts != nil {
 				*c = append(*c, op{out: atoms(it.Counts, size)})
 			}
-		case Each:
+		case row.Each:
 			alts := make([]op, len(it.In))
 			for k, in := range it.In {
 				alts[k] = op{takes: true, want: place(in.Space), out: atoms(in.Make, size)}
@@ -55,9 +57,9 @@ func compile(r Row, size int) program {
 			} else {
 				p.body = []op{{takes: true, alts: alts}}
 			}
-			p.left = numIn0(it.Last, size) - stitchesIn(r.Items[i+1:], size)
+			p.left = none(it.Last, size) - stitchesIn(r.Items[i+1:], size)
 			c = &p.tail
-		case Repeat:
+		case row.Repeat:
 			if it.Times != nil {
 				*c = appendOps(*c, it, size)
 				continue
@@ -65,9 +67,9 @@ func compile(r Row, size int) program {
 			for _, in := range it.Items {
 				p.body = appendOps(p.body, in, size)
 			}
-			p.left = numIn0(it.Last, size) - stitchesIn(r.Items[i+1:], size)
+			p.left = none(it.Last, size) - stitchesIn(r.Items[i+1:], size)
 			c = &p.tail
-		case Leave:
+		case row.Leave:
 			if it.N == nil {
 				p.rest = true
 				continue
@@ -80,21 +82,36 @@ func compile(r Row, size int) program {
 	return p
 }
 
-func stitchesIn(items []Item, size int) int {
-	n := 0
+// stitchesIn counts the stitches that items take.
+func stitchesIn(items []row.Item, size int) int {
+	var ops []op
 	for _, it := range items {
-		n += measure(it, size).stitches
+		ops = appendOps(ops, it, size)
+	}
+	n := 0
+	for i := range ops {
+		if ops[i].takes && ops[i].want == 0 {
+			n++
+		}
 	}
 	return n
 }
 
-func atoms(parts []Part, size int) []atom {
+// none is In with 0 for an empty number.
+func none(n row.Num, size int) int {
+	if len(n) == 0 {
+		return 0
+	}
+	return n.In(size)
+}
+
+func atoms(parts []row.Part, size int) []atom {
 	var out []atom
 	for _, p := range parts {
 		n := p.N.In(size)
-		if p.Of == Chain {
+		if p.Of == row.Chain {
 			if n > 0 {
-				out = append(out, atom{Chain, int32(n)})
+				out = append(out, atom{row.Chain, int32(n)})
 			}
 			continue
 		}
@@ -105,48 +122,48 @@ func atoms(parts []Part, size int) []atom {
 	return out
 }
 
-func appendOps(ops []op, it Item, size int) []op {
+func appendOps(ops []op, it row.Item, size int) []op {
 	switch it := it.(type) {
-	case TurningChain:
+	case row.TurningChain:
 		if it.Counts != nil {
 			ops = append(ops, op{takes: true, out: atoms(it.Counts, size)})
 		}
-	case Chainless:
+	case row.Chainless:
 		ops = append(ops, op{takes: true, out: []atom{{it.Of, 1}}})
-	case Work:
+	case row.Work:
 		out := atoms(it.Make, size)
 		if len(out) == 0 {
 			break
 		}
-		if it.At == Same {
+		if it.At == row.Same {
 			ops = append(ops, op{out: out})
 			break
 		}
 		for range it.N.In(size) {
 			ops = append(ops, op{takes: true, want: place(it.Space), out: out})
 		}
-	case Skip:
+	case row.Skip:
 		for range it.N.In(size) {
 			ops = append(ops, op{takes: true, want: place(it.Space)})
 		}
-	case Chains:
+	case row.Chains:
 		if n := it.N.In(size); n > 0 {
-			ops = append(ops, op{out: []atom{{Chain, int32(n)}}})
+			ops = append(ops, op{out: []atom{{row.Chain, int32(n)}}})
 		}
-	case Together:
+	case row.Together:
 		for range it.N - 1 {
 			ops = append(ops, op{takes: true})
 		}
 		ops = append(ops, op{takes: true, out: []atom{{it.Of, 1}}})
-	case Leave:
+	case row.Leave:
 		for i := range it.N.In(size) {
 			o := op{takes: true}
 			if i == 0 {
-				o.out = []atom{{NoStitch, 0}}
+				o.out = []atom{{row.NoStitch, 0}}
 			}
 			ops = append(ops, o)
 		}
-	case Repeat:
+	case row.Repeat:
 		var once []op
 		for _, in := range it.Items {
 			once = appendOps(once, in, size)
@@ -171,7 +188,7 @@ func takes(ops []op) int {
 
 // fits reports whether a place is what is wanted.
 func fits(want, have place) bool {
-	return want == have || want == place(AnySpace) && have > 0
+	return want == have || want == place(row.AnySpace) && have > 0
 }
 
 // choose returns what the op makes of a place, the index of the alternative
@@ -197,7 +214,7 @@ type maker struct {
 func (m *maker) make(out []atom) {
 	for _, a := range out {
 		switch {
-		case a.of == Chain:
+		case a.of == row.Chain:
 			m.tally.Chains += int(a.n)
 			if k := len(m.places); k > 0 && m.places[k-1] > 0 {
 				m.places[k-1] += place(a.n)
@@ -205,7 +222,7 @@ func (m *maker) make(out []atom) {
 			}
 			m.tally.Spaces++
 			m.places = append(m.places, place(a.n))
-		case a.of == NoStitch:
+		case a.of == row.NoStitch:
 			m.places = append(m.places, gap)
 		default:
 			m.tally.kinds[a.of]++
@@ -220,7 +237,7 @@ type Tally struct {
 	Stitches int // of all kinds
 	Chains   int // in chain spaces
 	Spaces   int // chain spaces
-	kinds    [len(stitches)]int
+	kinds    [row.FoundationDouble + 1]int
 }
 
 // Count returns stitches and chains together: the width of the row in
@@ -228,9 +245,9 @@ type Tally struct {
 func (t Tally) Count() int { return t.Stitches + t.Chains }
 
 // Of returns how many stitches of a kind were made.
-func (t Tally) Of(s Stitch) int {
+func (t Tally) Of(s row.Stitch) int {
 	switch {
-	case s == Chain:
+	case s == row.Chain:
 		return t.Chains
 	case s.Valid():
 		return t.kinds[s]

@@ -1,4 +1,4 @@
-package row
+package work
 
 import (
 	"math/rand/v2"

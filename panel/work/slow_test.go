@@ -1,4 +1,6 @@
-package row
+package work
+
+import "example.com/panelmath/panel/row"
 
 // The slow and readable reference: a row is worked by hand, place by place, at
 // one count. Nothing of it is shared with the solver but the Row itself.
@@ -9,30 +11,30 @@ type hand struct {
 	places []int // 0 a stitch, m > 0 a ch-m space, -2 the cut of a split
 	at     int
 	made   []int
-	met    map[Space]bool
+	met    map[row.Space]bool
 	worked int // passes of the open part
 }
 
 // take takes the next place if it is of the wanted kind.
-func (h *hand) take(want Space) bool {
+func (h *hand) take(want row.Space) bool {
 	if h.at >= len(h.places) {
 		return false
 	}
 	have := h.places[h.at]
-	if have == -2 || want == AnySpace && have == 0 || want != AnySpace && int(want) != have {
+	if have == -2 || want == row.AnySpace && have == 0 || want != row.AnySpace && int(want) != have {
 		return false
 	}
 	h.at++
 	return true
 }
 
-func (h *hand) make(parts []Part) {
+func (h *hand) make(parts []row.Part) {
 	for _, p := range parts {
 		n := 1
 		if p.N != nil {
 			n = p.N.In(h.size)
 		}
-		if p.Of == Chain {
+		if p.Of == row.Chain {
 			h.chain(n)
 			continue
 		}
@@ -50,7 +52,7 @@ func (h *hand) chain(n int) {
 	}
 }
 
-func (h *hand) makesNothing(parts []Part) bool {
+func (h *hand) makesNothing(parts []row.Part) bool {
 	for _, p := range parts {
 		if p.N.In(h.size) > 0 {
 			return false
@@ -60,31 +62,31 @@ func (h *hand) makesNothing(parts []Part) bool {
 }
 
 // needs counts the stitches and the spaces that items take.
-func needs(items []Item, size int) (stitches, spaces int) {
+func needs(items []row.Item, size int) (stitches, spaces int) {
 	for _, it := range items {
 		switch it := it.(type) {
-		case Work:
+		case row.Work:
 			h := hand{size: size}
 			switch {
-			case it.At == Same || h.makesNothing(it.Make):
+			case it.At == row.Same || h.makesNothing(it.Make):
 			case it.Space == 0:
 				stitches += it.N.In(size)
 			default:
 				spaces += it.N.In(size)
 			}
-		case Skip:
+		case row.Skip:
 			if it.Space == 0 {
 				stitches += it.N.In(size)
 			} else {
 				spaces += it.N.In(size)
 			}
-		case Together:
+		case row.Together:
 			stitches += it.N
-		case Leave:
+		case row.Leave:
 			if it.N != nil {
 				stitches += it.N.In(size)
 			}
-		case Repeat:
+		case row.Repeat:
 			a, b := needs(it.Items, size)
 			stitches += a * it.Times.In(size)
 			spaces += b * it.Times.In(size)
@@ -94,47 +96,47 @@ func needs(items []Item, size int) (stitches, spaces int) {
 }
 
 // work works the items; it reports false where they don't fit.
-func (h *hand) work(items []Item) bool {
+func (h *hand) work(items []row.Item) bool {
 	for i, it := range items {
 		switch it := it.(type) {
-		case TurningChain:
+		case row.TurningChain:
 			if it.Counts != nil {
 				if !h.take(0) {
 					return false
 				}
 				h.make(it.Counts)
 			}
-		case Chainless:
+		case row.Chainless:
 			if !h.take(0) {
 				return false
 			}
 			h.made = append(h.made, 0)
-		case Work:
+		case row.Work:
 			if h.makesNothing(it.Make) {
 				continue
 			}
 			for range it.N.In(h.size) {
-				if it.At != Same && !h.take(it.Space) {
+				if it.At != row.Same && !h.take(it.Space) {
 					return false
 				}
 				h.make(it.Make)
 			}
-		case Skip:
+		case row.Skip:
 			for range it.N.In(h.size) {
 				if !h.take(it.Space) {
 					return false
 				}
 			}
-		case Chains:
+		case row.Chains:
 			h.chain(it.N.In(h.size))
-		case Together:
+		case row.Together:
 			for range it.N {
 				if !h.take(0) {
 					return false
 				}
 			}
 			h.made = append(h.made, 0)
-		case Leave:
+		case row.Leave:
 			n := len(h.places) - h.at
 			if it.N != nil {
 				n = it.N.In(h.size)
@@ -150,7 +152,7 @@ func (h *hand) work(items []Item) bool {
 			if n > 0 {
 				h.made = append(h.made, -2)
 			}
-		case Repeat:
+		case row.Repeat:
 			if it.Times != nil {
 				for range it.Times.In(h.size) {
 					if !h.work(it.Items) {
@@ -160,7 +162,7 @@ func (h *hand) work(items []Item) bool {
 				continue
 			}
 			_, spaces := needs(items[i+1:], h.size)
-			keep := numIn0(it.Last, h.size) + spaces
+			keep := none(it.Last, h.size) + spaces
 			for len(h.places)-h.at > keep {
 				if !h.work(it.Items) {
 					return false
@@ -170,9 +172,9 @@ func (h *hand) work(items []Item) bool {
 			if h.worked == 0 || len(h.places)-h.at != keep {
 				return false
 			}
-		case Each:
+		case row.Each:
 			_, spaces := needs(items[i+1:], h.size)
-			keep := numIn0(it.Last, h.size) + spaces
+			keep := none(it.Last, h.size) + spaces
 			for len(h.places)-h.at > keep {
 				ok := false
 				for _, in := range it.In {
@@ -197,9 +199,9 @@ func (h *hand) work(items []Item) bool {
 }
 
 // byHand works one row into places, before the turn.
-func byHand(r Row, places []int, size int) (made []int, ok bool) {
-	h := &hand{size: size, places: places, met: map[Space]bool{}}
-	if f, is := r.Items[0].(Foundation); is {
+func byHand(r row.Row, places []int, size int) (made []int, ok bool) {
+	h := &hand{size: size, places: places, met: map[row.Space]bool{}}
+	if f, is := r.Items[0].(row.Foundation); is {
 		n := len(places)
 		if f.Count != nil && f.Count.In(size) != n {
 			return nil, false
@@ -220,7 +222,7 @@ func byHand(r Row, places []int, size int) (made []int, ok bool) {
 
 // allByHand works rows one after another at one count, and returns the counts
 // made.
-func allByHand(rows []Row, n, size int) (counts []int, ok bool) {
+func allByHand(rows []row.Row, n, size int) (counts []int, ok bool) {
 	places := make([]int, n)
 	for _, r := range rows {
 		made, ok := byHand(r, places, size)

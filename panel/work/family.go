@@ -1,8 +1,14 @@
-package row
+package work
 
 import (
+	"fmt"
+
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/panel/row"
 )
+
+// errNever tells that a kind of place is not there at any count.
+var errNever = fmt.Errorf("%w at any count", row.ErrNoPlace)
 
 // family is what stands ready to be worked into, for every count of a
 // progression: the count is n0 + dn·t, and the places are p, then t times g,
@@ -34,7 +40,7 @@ func (l *link) at(n int) int {
 func (l *link) tally(n int) Tally { return l.first.plus(l.more, l.at(n)) }
 
 // stitchesOf returns the family of any number of plain stitches, at least one.
-func stitchesOf(n Num, size int) family {
+func stitchesOf(n row.Num, size int) family {
 	if len(n) == 0 {
 		return family{n0: 1, dn: 1, p: make([]place, 1), g: make([]place, 1)}
 	}
@@ -79,7 +85,7 @@ func reversed(w []place) []place {
 // step just when it does so left of the cut, right of it, and in the period.
 func (f family) apply(p program) (family, link, error) {
 	if p.left != 0 {
-		return family{}, link{}, &FitError{Left: max(p.left, 0), Short: max(-p.left, 0), Err: sentinel(p.left)}
+		return family{}, link{}, &row.FitError{Left: max(p.left, 0), Short: max(-p.left, 0), Err: sentinel(p.left)}
 	}
 	h, q, s := takes(p.head), takes(p.body), takes(p.tail)
 	a, b := len(f.p)+len(f.s), len(f.g)
@@ -94,27 +100,27 @@ func (f family) apply(p program) (family, link, error) {
 		return f.fixed(p, 0, 0)
 	case q == 0:
 		if t := need - a; t < 0 || t%b != 0 {
-			return family{}, link{}, &FitError{Uses: need, Has: gauge.Rule{Multiple: b, Plus: a % b, Least: a}, Err: gauge.ErrNoCount}
+			return family{}, link{}, &row.FitError{Uses: need, Has: gauge.Rule{Multiple: b, Plus: a % b, Least: a}, Err: gauge.ErrNoCount}
 		}
 		return f.fixed(p, (need-a)/b, 0)
 	case b == 0:
 		rest := a - need
 		switch {
 		case rest < q:
-			return family{}, link{}, &FitError{Uses: need + q, Has: single0(a), Short: q - rest, Err: ErrShort}
+			return family{}, link{}, &row.FitError{Uses: need + q, Has: single0(a), Short: q - rest, Err: row.ErrShort}
 		case rest%q != 0:
-			return family{}, link{}, &FitError{Uses: a - rest%q, Step: q, Has: single0(a), Left: rest % q, Short: q - rest%q, Err: ErrLeft}
+			return family{}, link{}, &row.FitError{Uses: a - rest%q, Step: q, Has: single0(a), Left: rest % q, Short: q - rest%q, Err: row.ErrLeft}
 		}
 		return f.fixed(p, 0, rest/q)
 	}
 	t0, tau, ok := congruence(b, need-a, q)
 	if !ok {
-		return family{}, link{}, &FitError{Uses: need + q, Step: q, Has: gauge.Rule{Multiple: b, Plus: a % b, Least: a}, Err: gauge.ErrNoCount}
+		return family{}, link{}, &row.FitError{Uses: need + q, Step: q, Has: gauge.Rule{Multiple: b, Plus: a % b, Least: a}, Err: gauge.ErrNoCount}
 	}
 	for a+b*t0 < need+q {
 		t0 += tau * ((need + q - a - b*t0 + tau*b - 1) / (tau * b))
 	}
-	none := &FitError{Uses: need + q, Step: q, Has: gauge.Rule{Multiple: b, Plus: a % b, Least: a}, Err: gauge.ErrNoCount}
+	never := &row.FitError{Uses: need + q, Step: q, Has: gauge.Rule{Multiple: b, Plus: a % b, Least: a}, Err: gauge.ErrNoCount}
 	passes := func(t int) int { return (a + b*t - need) / q }
 	start := -1 // the first of the steps before t0 that come out one by one
 	for t, tries := t0, 0; f.n0+f.dn*t <= gauge.MaxCount && a+b*t <= gauge.MaxCount && tries < maxTries; t, tries = t+tau, tries+1 {
@@ -122,18 +128,18 @@ func (f family) apply(p program) (family, link, error) {
 		switch {
 		case aligned && err == nil && start >= 0 && l.step > 0 && p.blind():
 			return f.from(p, start, tau, passes(start), tau*b/q)
-		case aligned && !errIs(err, ErrNoPlace):
+		case aligned && !errIs(err, row.ErrNoPlace):
 			if err != nil && start >= 0 { // it comes out at the smaller steps alone
 				return f.fixed(p, start, passes(start))
 			}
 			return g, l, err
 		case err != nil:
-			none, start = err.(*FitError), -1
+			never, start = err.(*row.FitError), -1
 		case start < 0:
 			start = t
 		}
 	}
-	return family{}, link{}, none
+	return family{}, link{}, never
 }
 
 // maxTries is after how many steps the search for a cut is given up.
@@ -141,18 +147,18 @@ const maxTries = 64
 
 func sentinel(left int) error {
 	if left < 0 {
-		return ErrShort
+		return row.ErrShort
 	}
-	return ErrLeft
+	return row.ErrLeft
 }
 
 // single0 is the rule of one count.
 func single0(n int) gauge.Rule { return gauge.Rule{Multiple: gauge.MaxCount, Plus: n, Least: n} }
 
-func misfit(uses, has int) *FitError {
-	e := &FitError{Uses: uses, Has: single0(has), Short: max(uses-has, 0), Left: max(has-uses, 0), Err: ErrShort}
+func misfit(uses, has int) *row.FitError {
+	e := &row.FitError{Uses: uses, Has: single0(has), Short: max(uses-has, 0), Left: max(has-uses, 0), Err: row.ErrShort}
 	if has > uses {
-		e.Err = ErrLeft
+		e.Err = row.ErrLeft
 	}
 	return e
 }
@@ -198,7 +204,7 @@ type walk struct {
 	met  uint64
 }
 
-func (w *walk) work(ops []op, places []place, from int) *FitError {
+func (w *walk) work(ops []op, places []place, from int) *row.FitError {
 	k := 0
 	for i := range ops {
 		o := &ops[i]
@@ -208,9 +214,9 @@ func (w *walk) work(ops []op, places []place, from int) *FitError {
 		}
 		out, alt, ok := o.choose(places[k])
 		if !ok {
-			e := &FitError{At: from + k + 1, Want: Space(o.want), Found: Space(places[k]), Err: ErrPlace}
+			e := &row.FitError{At: from + k + 1, Want: row.Space(o.want), Found: row.Space(places[k]), Err: row.ErrPlace}
 			if places[k] == gap {
-				e.Found, e.Err = 0, ErrSplit
+				e.Found, e.Err = 0, row.ErrSplit
 			}
 			return e
 		}
@@ -225,13 +231,13 @@ func (w *walk) work(ops []op, places []place, from int) *FitError {
 
 // unmet returns the first kind of place that the row works into and that is
 // not there.
-func unmet(p program, met uint64) *FitError {
+func unmet(p program, met uint64) *row.FitError {
 	if len(p.body) != 1 {
 		return nil
 	}
 	for i := range p.body[0].alts {
 		if met&(1<<i) == 0 {
-			return &FitError{Want: Space(p.body[0].alts[i].want), Err: ErrNoPlace}
+			return &row.FitError{Want: row.Space(p.body[0].alts[i].want), Err: row.ErrNoPlace}
 		}
 	}
 	return nil
@@ -251,7 +257,7 @@ func (p *program) laid(j int) []op {
 func (f family) fixed(p program, t, j int) (family, link, error) {
 	n := f.n0 + f.dn*t
 	if n > gauge.MaxCount {
-		return family{}, link{}, &FitError{Err: gauge.ErrNoCount}
+		return family{}, link{}, &row.FitError{Err: gauge.ErrNoCount}
 	}
 	dn := f.dn
 	if len(f.g) > 0 {
@@ -366,7 +372,7 @@ func (f family) from(p program, t0, tau, j0, iota int) (family, link, error) {
 	more := spacesIn(grown) - spacesIn(places)
 	g, l, err, ok := f.join(&w, &period, len(p.head)+j0*len(p.body), t0, tau)
 	if !ok {
-		return family{}, link{}, &FitError{Err: gauge.ErrNoCount}
+		return family{}, link{}, &row.FitError{Err: gauge.ErrNoCount}
 	}
 	l.uses, l.usesMore = len(places), len(grown)-len(places)
 	l.spaces, l.spacesMore = spacesIn(places), more
@@ -383,7 +389,7 @@ func outs(ops []op) [][]atom {
 }
 
 func errIs(err, target error) bool {
-	f, ok := err.(*FitError)
+	f, ok := err.(*row.FitError)
 	return ok && f.Err == target
 }
 
@@ -408,7 +414,7 @@ func (f family) cut(p program, w *walk, places []place, c, k, t0, tau, j0, iota 
 	}
 	if none := unmet(p, w.met); none != nil {
 		if again := unmet(p, w.met|y.met); again != nil {
-			return family{}, link{}, &FitError{Want: again.Want, Err: errNever}, true
+			return family{}, link{}, &row.FitError{Want: again.Want, Err: errNever}, true
 		}
 		return family{}, link{}, none, true
 	}
@@ -454,7 +460,7 @@ func (f family) join(w, y *walk, c, t0, tau int) (g family, l link, err error, o
 // check refuses a row wider than a count may be.
 func check(t Tally) error {
 	if t.Count() > gauge.MaxCount {
-		return &FitError{Err: gauge.ErrBounds}
+		return &row.FitError{Err: gauge.ErrBounds}
 	}
 	return nil
 }

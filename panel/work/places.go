@@ -1,19 +1,20 @@
-package row
+package work
 
 import (
 	"fmt"
 	"strings"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/panel/row"
 )
 
 // Unworked is where a row was split: the stitches there were left unworked, and
 // what lies on either side are groups of their own.
-const Unworked Space = -2
+const Unworked row.Space = -2
 
 // Places are what stands ready to be worked into, from where the maker begins:
 // 0 is a stitch, m a ch-m space, Unworked the cut between two live groups.
-type Places []Space
+type Places []row.Space
 
 // Stitches returns n stitches.
 func Stitches(n int) Places { return make(Places, max(n, 0)) }
@@ -61,7 +62,7 @@ func (p Places) Groups() []Places {
 //
 // It returns a *gauge.FieldError if the row is not valid or a foundation has no
 // number, and a *FitError if the row does not fit the places.
-func (r Row) Into(p Places, size int) (Worked, Places, error) {
+func Into(r row.Row, p Places, size int) (Worked, Places, error) {
 	if err := r.Validate(); err != nil {
 		return Worked{}, nil, err
 	}
@@ -70,7 +71,7 @@ func (r Row) Into(p Places, size int) (Worked, Places, error) {
 	}
 	f := family{n0: p.Count(), p: make([]place, len(p))}
 	for i, x := range p {
-		if x < Unworked || x == AnySpace || x > gauge.MaxCount {
+		if x < Unworked || x == row.AnySpace || x > gauge.MaxCount {
 			return Worked{}, nil, &gauge.FieldError{Field: fmt.Sprintf("Places[%d]", i), Got: fmt.Sprint(int(x)), Want: "a stitch, a chain space of known size or a cut", Err: nil}
 		}
 		f.p[i] = place(x)
@@ -78,7 +79,7 @@ func (r Row) Into(p Places, size int) (Worked, Places, error) {
 	prog := compile(r, size)
 	if prog.foundation || prog.chain != nil {
 		if len(p) > 0 {
-			return Worked{}, nil, &FitError{Text: r.String(), Err: ErrFoundation}
+			return Worked{}, nil, &row.FitError{Text: r.String(), Err: row.ErrFoundation}
 		}
 		if n := begins(r.Items[0]); len(n) == 0 {
 			return Worked{}, nil, &gauge.FieldError{Field: "Row.Items[0].Count", Got: "no number", Want: "the number of stitches or chains to begin"}
@@ -86,7 +87,7 @@ func (r Row) Into(p Places, size int) (Worked, Places, error) {
 	}
 	st, l, err := solver{size: size}.step(new(Solution), state{family: f}, prog, r, 0, 0)
 	if err != nil {
-		if fit, ok := err.(*FitError); ok {
+		if fit, ok := err.(*row.FitError); ok {
 			fit.Text = r.String()
 		}
 		return Worked{}, nil, err
@@ -95,17 +96,17 @@ func (r Row) Into(p Places, size int) (Worked, Places, error) {
 	made := last.word(0)
 	out := make(Places, len(made))
 	for i, x := range made {
-		out[i] = Space(x)
+		out[i] = row.Space(x)
 	}
 	return l.worked(l.n0), out, nil
 }
 
 // begins returns the number of a foundation.
-func begins(it Item) Num {
+func begins(it row.Item) row.Num {
 	switch it := it.(type) {
-	case Foundation:
+	case row.Foundation:
 		return it.Count
-	case FoundationChain:
+	case row.FoundationChain:
 		return it.Count
 	}
 	return nil
@@ -121,21 +122,21 @@ type Sum struct {
 
 // Pass is what one pass uses and makes.
 type Pass struct {
-	Into  Space // of an `each … across`: the kind of place
+	Into  row.Space // of an `each … across`: the kind of place
 	Uses  int
 	Makes int
 }
 
 // Sum returns what the row uses and makes as a rule for any count. Sizes are
 // counted from 0. It returns the error of Validate.
-func (r Row) Sum(size int) (Sum, error) {
+func SumOf(r row.Row, size int) (Sum, error) {
 	if err := r.Validate(); err != nil {
 		return Sum{}, err
 	}
 	p := compile(r, size)
 	s := Sum{Uses: takes(p.head) + takes(p.tail), Makes: makes(p.head) + makes(p.tail)}
 	if p.foundation {
-		s.Makes = numIn0(begins(r.Items[0]), size)
+		s.Makes = none(begins(r.Items[0]), size)
 	}
 	if p.chain != nil {
 		s.Uses += p.chain.Hook - 1
@@ -144,7 +145,7 @@ func (r Row) Sum(size int) (Sum, error) {
 	case len(p.body) == 1 && p.body[0].alts != nil:
 		for i := range p.body[0].alts {
 			alt := &p.body[0].alts[i]
-			s.Passes = append(s.Passes, Pass{Space(alt.want), 1, makes(p.body[0].alts[i : i+1])})
+			s.Passes = append(s.Passes, Pass{row.Space(alt.want), 1, makes(p.body[0].alts[i : i+1])})
 		}
 	case len(p.body) > 0:
 		s.Passes = []Pass{{0, takes(p.body), makes(p.body)}}
@@ -174,7 +175,7 @@ func (s Sum) String() string {
 			if i > 0 {
 				b.WriteString("; ")
 			}
-			fmt.Fprintf(&b, "for each %s uses %d, makes %d", p.Into.noun(), p.Uses, p.Makes)
+			fmt.Fprintf(&b, "for each %s uses %d, makes %d", p.Into, p.Uses, p.Makes)
 		}
 		return b.String()
 	}
@@ -199,25 +200,25 @@ func (s Sum) String() string {
 // the stitch that it stands for. Rows that look alike from the other end have
 // the same face. It returns the errors of Solve, and of a count n that does not
 // work.
-func Faces(rows []Row, n, size int) ([]string, error) {
+func Faces(rows []row.Row, n, size int) ([]string, error) {
 	out := make([]string, 0, len(rows))
 	p := Stitches(n)
 	for i, r := range rows {
 		if r.Begins() {
 			if i > 0 {
-				return nil, &FitError{Row: i, Text: r.String(), Err: ErrFoundation}
+				return nil, &row.FitError{Row: i, Text: r.String(), Err: row.ErrFoundation}
 			}
 			out = append(out, strings.Repeat(plainOf(r).String()+" ", n))
 			continue
 		}
-		_, made, err := r.Into(p, size)
+		_, made, err := Into(r, p, size)
 		if err != nil {
-			if fit, ok := err.(*FitError); ok {
+			if fit, ok := err.(*row.FitError); ok {
 				fit.Row = i
 			}
 			return nil, err
 		}
-		face, turned := r.faces(p, size)
+		face, turned := bothFaces(r, p, size)
 		out = append(out, min(face, turned))
 		p = made.Turned()
 	}
@@ -225,20 +226,20 @@ func Faces(rows []Row, n, size int) ([]string, error) {
 }
 
 // plainOf returns the stitch that a foundation stands for.
-func plainOf(r Row) Stitch {
+func plainOf(r row.Row) row.Stitch {
 	switch it := r.Items[0].(type) {
-	case Foundation:
+	case row.Foundation:
 		return it.Of.Plain()
-	case FoundationChain:
-		if w, ok := second(r.Items).(Work); ok && len(w.Make) > 0 {
+	case row.FoundationChain:
+		if w, ok := r.Items[1].(row.Work); ok && len(w.Make) > 0 {
 			return w.Make[0].Of
 		}
 	}
-	return NoStitch
+	return row.NoStitch
 }
 
 // faces returns what a row that fits p looks like from either end.
-func (r Row) faces(p Places, size int) (from, turned string) {
+func bothFaces(r row.Row, p Places, size int) (from, turned string) {
 	prog := compile(r, size)
 	places := make([]place, len(p))
 	for i, x := range p {
@@ -260,9 +261,9 @@ func (r Row) faces(p Places, size int) (from, turned string) {
 	for _, out := range w.outs {
 		for _, a := range out {
 			switch a.of {
-			case NoStitch:
+			case row.NoStitch:
 				words = append(words, "|")
-			case Chain:
+			case row.Chain:
 				words = append(words, fmt.Sprintf("ch%d", a.n))
 			default:
 				words = append(words, a.of.String())

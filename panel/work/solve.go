@@ -1,10 +1,11 @@
-package row
+package work
 
 import (
 	"errors"
 	"slices"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/panel/row"
 )
 
 // Solution is the answer to the question at which counts a set of rows works.
@@ -49,7 +50,7 @@ func (l *link) worked(n int) Worked {
 //
 // It returns an error if a row is not valid (*InvalidError), or does not
 // fit the places before it at any count (*FitError).
-func Solve(rows []Row, size int) (Solution, error) {
+func Solve(rows []row.Row, size int) (Solution, error) {
 	return solver{size: size}.solve(rows, nil, nil)
 }
 
@@ -61,7 +62,7 @@ func Solve(rows []Row, size int) (Solution, error) {
 // It returns an error if a row is not valid (*InvalidError), or does not fit
 // or keep its count (*FitError). Its row is counted through opening, repeat and
 // closing, its pass says in which repeat.
-func SolveRepeat(opening, repeat, closing []Row, size int) (Solution, error) {
+func SolveRepeat(opening, repeat, closing []row.Row, size int) (Solution, error) {
 	return solver{size: size, keep: true}.solve(opening, repeat, closing)
 }
 
@@ -81,14 +82,14 @@ type state struct {
 }
 
 // lattice is the counts n0 + dn·t that were left after a row.
-type lattice struct{ n0, dn, row int }
+type lattice struct{ n0, dn, index int }
 
-func (sv solver) solve(opening, repeat, closing []Row) (Solution, error) {
+func (sv solver) solve(opening, repeat, closing []row.Row) (Solution, error) {
 	var programs []program
-	for _, rows := range [][]Row{opening, repeat, closing} {
+	for _, rows := range [][]row.Row{opening, repeat, closing} {
 		for _, r := range rows {
 			if err := r.Validate(); err != nil {
-				return Solution{}, &InvalidError{Row: len(programs), Err: err}
+				return Solution{}, &row.InvalidError{Row: len(programs), Err: err}
 			}
 			programs = append(programs, compile(r, sv.size))
 		}
@@ -97,10 +98,10 @@ func (sv solver) solve(opening, repeat, closing []Row) (Solution, error) {
 		return Solution{}, &gauge.FieldError{Field: "rows", Got: "none", Want: "at least one row"}
 	}
 	all := slices.Concat(opening, repeat, closing)
-	named := func(err error, row, pass int) error {
-		var f *FitError
+	named := func(err error, i, pass int) error {
+		var f *row.FitError
 		if errors.As(err, &f) {
-			f.Row, f.Pass, f.Text = row, pass, all[row].String()
+			f.Row, f.Pass, f.Text = i, pass, all[i].String()
 		}
 		return err
 	}
@@ -129,7 +130,7 @@ func (sv solver) solve(opening, repeat, closing []Row) (Solution, error) {
 	sol.back = -1
 	for nRep > 0 && sol.back < 0 {
 		if len(states) > maxPasses {
-			return Solution{}, named(&FitError{Err: errDrift}, nOpen, len(states))
+			return Solution{}, named(&row.FitError{Err: row.ErrRepeat}, nOpen, len(states))
 		}
 		next, links, err := run(states[len(states)-1], nOpen, nOpen+nRep, len(states))
 		if err != nil {
@@ -154,7 +155,7 @@ func (sv solver) solve(opening, repeat, closing []Row) (Solution, error) {
 			both, ok = meet(rule, both)
 		}
 		if !ok {
-			return Solution{}, named(&FitError{Err: gauge.ErrNoCount}, len(all)-1, 0)
+			return Solution{}, named(&row.FitError{Err: gauge.ErrNoCount}, len(all)-1, 0)
 		}
 		rule = both
 	}
@@ -163,27 +164,27 @@ func (sv solver) solve(opening, repeat, closing []Row) (Solution, error) {
 }
 
 // step works row i into st.
-func (sv solver) step(sol *Solution, st state, p program, r Row, i, pass int) (state, link, error) {
+func (sv solver) step(sol *Solution, st state, p program, r row.Row, i, pass int) (state, link, error) {
 	var l link
 	var f family
 	var err error
 	switch {
 	case p.foundation || p.chain != nil:
 		if i > 0 || pass > 0 {
-			return st, l, &FitError{Err: ErrFoundation}
+			return st, l, &row.FitError{Err: row.ErrFoundation}
 		}
 		if p.foundation {
-			f = stitchesOf(r.Items[0].(Foundation).Count, sv.size)
+			f = stitchesOf(r.Items[0].(row.Foundation).Count, sv.size)
 			l = link{n0: f.n0, dn: f.dn}
-			l.first.add(r.Items[0].(Foundation).Of, len(f.p))
-			l.more.add(r.Items[0].(Foundation).Of, len(f.g))
+			l.first.add(r.Items[0].(row.Foundation).Of, len(f.p))
+			l.more.add(r.Items[0].(row.Foundation).Of, len(f.g))
 			break
 		}
 		f = stitchesOf(nil, 0)
 		if len(p.chain.Count) > 0 {
-			f = stitchesOf(Num{p.chain.Count.In(sv.size) - p.chain.Hook + 1}, 0)
+			f = stitchesOf(row.Num{p.chain.Count.In(sv.size) - p.chain.Hook + 1}, 0)
 			if f.n0 < 1 {
-				return st, l, &FitError{Uses: p.chain.Hook, Has: single0(p.chain.Count.In(sv.size)), Short: 1 - f.n0, Err: ErrShort}
+				return st, l, &row.FitError{Uses: p.chain.Hook, Has: single0(p.chain.Count.In(sv.size)), Short: 1 - f.n0, Err: row.ErrShort}
 			}
 		}
 		if f, l, err = f.apply(p); err != nil {
@@ -200,13 +201,13 @@ func (sv solver) step(sol *Solution, st state, p program, r Row, i, pass int) (s
 		}
 	}
 	if sv.keep && (l.first.Count() != l.n0 || l.more.Count() != l.dn) {
-		return st, l, &FitError{Makes: l.first.Count(), Has: progression(l.n0, l.dn), Err: ErrCount}
+		return st, l, &row.FitError{Makes: l.first.Count(), Has: progression(l.n0, l.dn), Err: row.ErrCount}
 	}
 	next := state{family: f.turned(), before: append(slices.Clip(st.before), lattice{f.n0, f.dn, i})}
 	return next, l, nil
 }
 
-func (t *Tally) add(s Stitch, n int) {
+func (t *Tally) add(s row.Stitch, n int) {
 	t.Stitches += n
 	t.kinds[s] += n
 }
@@ -214,7 +215,7 @@ func (t *Tally) add(s Stitch, n int) {
 // quarrel finds the row whose counts exclude those of the row that failed: the
 // first after which the failing row's congruence has no solution.
 func (s *state) quarrel(err error, p program) error {
-	f, ok := err.(*FitError)
+	f, ok := err.(*row.FitError)
 	if !ok || f.Err != gauge.ErrNoCount || s.dn == 0 || len(s.g) == 0 {
 		return err
 	}
@@ -224,7 +225,7 @@ func (s *state) quarrel(err error, p program) error {
 		// places at count n0 + dn·t of that time: a + b·(n0 + dn·t - s.n0)/s.dn
 		want := s.dn*(need-a) - b*(l.n0-s.n0)
 		if d := gcd(b*l.dn, s.dn*q); d == 0 || want%d != 0 {
-			f.Against = l.row + 1
+			f.Against = l.index + 1
 			break
 		}
 	}

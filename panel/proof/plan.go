@@ -1,0 +1,93 @@
+package proof
+
+import (
+	"slices"
+	"strconv"
+
+	"example.com/panelmath/gauge"
+	"example.com/panelmath/grade"
+	"example.com/panelmath/panel"
+	"example.com/panelmath/panel/row"
+	"example.com/panelmath/panel/work"
+)
+
+// Plan returns the plan that the text writes out, and how: its inverse is
+// panel.Plan.Write. The rows before those that are worked again are the opening,
+// the rows after them the closing; where nothing is worked again all rows are
+// opening. The foundation loses its number, which is that of Stitches.
+//
+// It returns a *gauge.FieldError if the text does not begin with a foundation,
+// has no number for it, or works more than one stretch of rows again.
+func (t Text) Plan() (panel.Plan, panel.Writing, error) {
+	var p panel.Plan
+	w := panel.Writing{Terms: t.Terms}
+	var again *Again
+	number := 0 // rows written so far, repeats not counted
+	for _, l := range t.Lines {
+		switch {
+		case l.Ends != nil:
+		case l.Again != nil:
+			if again != nil {
+				return panel.Plan{}, panel.Writing{}, lineError(l, "a second stretch of rows worked again", "one repeat")
+			}
+			again = l.Again
+			if !again.Total {
+				if again.To != number {
+					return panel.Plan{}, panel.Writing{}, lineError(l, "rows to "+strconv.Itoa(again.To)+" worked again after row "+strconv.Itoa(number), "a repeat that ends with the row before it")
+				}
+				p.Repeat = slices.Clone(p.Opening[again.From-1:])
+				p.Opening = p.Opening[:again.From-1]
+			}
+		default:
+			for range l.Rows {
+				number++
+				switch {
+				case again == nil:
+					p.Opening = append(p.Opening, l.Row)
+				case again.Total && number >= again.From && number <= again.To:
+					p.Repeat = append(p.Repeat, l.Row)
+				default:
+					p.Closing = append(p.Closing, l.Row)
+				}
+			}
+		}
+	}
+	if len(p.Opening) == 0 || !p.Opening[0].Begins() {
+		return panel.Plan{}, panel.Writing{}, &gauge.FieldError{Field: "Text.Lines", Got: "no foundation row or chain", Want: "one to begin with"}
+	}
+	var err error
+	if w.Stitches, err = t.begin(p.Opening[0]); err != nil {
+		return panel.Plan{}, panel.Writing{}, err
+	}
+	p.Opening[0] = p.Opening[0].WithCount(nil)
+	if s := t.Lines[0].Side; s != nil {
+		w.FirstSide = *s
+	}
+	w.Repeats = make(grade.Run[int], t.Sizes)
+	if again != nil {
+		for i, n := range again.Times {
+			w.Repeats[i] = n
+			if !again.Total {
+				w.Repeats[i]++
+			}
+		}
+	}
+	return p, w, nil
+}
+
+func lineError(l Line, got, want string) error {
+	return &gauge.FieldError{Field: "line " + strconv.Itoa(l.Place), Got: got, Want: want}
+}
+
+// begin returns the stitches of the first row in each size.
+func (t Text) begin(first row.Row) (grade.Run[int], error) {
+	out := make(grade.Run[int], t.Sizes)
+	for i := range out {
+		w, _, err := work.Into(first, nil, i)
+		if err != nil {
+			return nil, err
+		}
+		out[i] = w.Made.Count()
+	}
+	return out, nil
+}
