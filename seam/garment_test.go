@@ -386,6 +386,24 @@ func TestTailsInvariants(t *testing.T) {
 	}
 }
 
+// A tail that hangs in the middle of a seam, where one side of it is made of two
+// stretches, does not sew it.
+func TestTailsInTheMiddleOfASeam(t *testing.T) {
+	g := gauge.MustGauge("4 sts and 4 rows = 1 in")
+	body := func(name string) layout.Piece {
+		p := layout.Piece{Name: name, Stitches: 20, Rows: 21, Gauge: g}
+		p.Edges[layout.Left] = layout.Edge{{Count: 11}, {Name: "armhole", Count: 10, Kind: layout.Joined}}
+		return p
+	}
+	sleeve := layout.Piece{Name: "sleeve", Stitches: 20, Rows: 20, Gauge: g}
+	sleeve.Edges[layout.Top] = layout.Edge{{Name: "armhole", Count: 20, Kind: layout.Partner}}
+	tails, err := seam.PlanTails(layout.Layout{Pieces: []layout.Piece{body("back"), body("front"), sleeve}}, seam.Sewing{})
+	require.NoError(t, err)
+	for _, tail := range tails.Tails {
+		require.Equal(t, tail.Piece == "sleeve" && tail.Last, tail.Seam == "armhole", "%v", tail)
+	}
+}
+
 // The figures of the methods: E26, a three-needle bind-off takes about 3 times
 // its length; E27, a sewn seam over twice; E33, a slip-stitch join about 3
 // times. The others: common practice, no source.
