@@ -85,9 +85,11 @@ func instructions(rows panel.Instructions) []document.Block {
 }
 
 // sentence makes a sentence of an explanation.
-func sentence(s string) string {
+func sentence(s string) string { return strings.TrimSuffix(sentenceStart(s), ".") + "." }
+
+func sentenceStart(s string) string {
 	r := []rune(s)
-	return strings.ToUpper(string(r[:1])) + strings.TrimSuffix(string(r[1:]), ".") + "."
+	return strings.ToUpper(string(r[:1])) + string(r[1:])
 }
 
 // word returns the US or the UK word.
@@ -159,18 +161,27 @@ func (g Garment) printed(group grade.Group, u gauge.Unit) string {
 }
 
 func (g Garment) measurements() []document.Block {
-	return []document.Block{
-		document.List{Items: []string{
-			"Round the body, all four panel widths: " + g.measure(Size.Round),
-			"Length, shoulder to hem: " + g.measure(Size.Length),
-			"Each panel, before folding: " + g.measure(func(s Size) gauge.Measurement { return s.Panel.Width }) + " wide, " +
-				g.measure(func(s Size) gauge.Measurement { return s.Panel.Length }) + " long",
-			"Armhole depth: " + g.measure(func(s Size) gauge.Measurement { return s.Side().Opening }),
-			"Neck drop at the centre back: " + g.measure(func(s Size) gauge.Measurement { return s.Back().Opening }),
-			"Ease over the largest chest of each size: " + g.measure(func(s Size) gauge.Measurement { return s.Round().Sub(s.Chest.High.Measurement()) }),
-		}},
-		document.Para{Text: "Measured after washing and blocking, inches to the nearest quarter and centimetres to the nearest half."},
+	names := map[string]string{
+		"round": "Round the body", "length": "Length", "width": "Width of a panel", "panel length": "Length of a panel, before joining",
+		"armhole depth": "Armhole depth", "armhole round": "Armhole, all round", "neck drop": "Neck drop at the centre back", "neck depth": "Neck depth in front",
+		"neck width": "Neck width", "neck round": "Neck opening, all round", "body opening": "Opening round the body", "hem round": "Hem, all round",
+		"sleeve length": "Sleeve length", "sleeve round": "Sleeve, all round",
 	}
+	var items []string
+	for _, m := range g.Sizes[0].Sewn.Layout.Measures {
+		name := names[m.Name]
+		if name == "" {
+			name = sentenceStart(m.Name)
+		}
+		items = append(items, name+": "+g.measure(func(s Size) gauge.Measurement { return s.Measure(m.Name) }))
+	}
+	items = append(items, "Each panel as it is worked: "+g.measure(func(s Size) gauge.Measurement { return s.Panel.Length })+" along the rows, "+
+		g.measure(func(s Size) gauge.Measurement { return s.Panel.Width })+" across them")
+	if g.Eased() {
+		items = append(items, "Ease over the largest chest of each size: "+g.measure(func(s Size) gauge.Measurement { return s.Measure("round").Sub(s.Chest.High.Measurement()) }))
+	}
+	return []document.Block{document.List{Items: items},
+		document.Para{Text: "Measured after washing and blocking, inches to the nearest quarter and centimetres to the nearest half."}}
 }
 
 func (g Garment) materials() []document.Block {
