@@ -414,25 +414,30 @@ func (w writer) label(i int) string {
 	return "number " + strconv.Itoa(i+1)
 }
 
-// plans says how the two sides of a seam meet in every size.
+// plans says how the two sides of a seam meet, for all sizes: one to one, or
+// what is passed over on the longer side. The exact place of each is the plan of
+// MatchSeam, which would fill a page here.
 func (w writer) plans(seams grade.Run[layout.Seam]) string {
-	plan := func(i int) string {
-		text, _ := MatchSeam(seams[i]).Explain() // the counts are those of a valid layout
-		return text
+	least, most, alike := gauge.MaxCount, 0, true
+	over := make(grade.Run[int], len(seams))
+	from := make(grade.Run[int], len(seams))
+	for i, s := range seams {
+		m := MatchSeam(s)
+		over[i], from[i] = m.From-m.Take, m.From
+		if over[i] > 0 {
+			alike = false
+			least, most = min(least, m.Take/over[i]), max(most, (m.Take+over[i]-1)/over[i])
+		}
 	}
-	groups := w.alike(plan)
-	if len(groups) == 1 && seams[0].Like() {
+	if alike {
 		return "one to one"
 	}
-	var words []string
-	for _, g := range groups {
-		which := ""
-		if len(groups) > 1 {
-			which = strings.Trim(w.only(g), " ()") + ": "
-		}
-		words = append(words, which+plan(g[0]))
+	every := strconv.Itoa(least)
+	if most > least {
+		every = fmt.Sprintf("%d to %d", least, most)
 	}
-	return "easing in the larger number evenly, what is left out of a group together with its neighbour (" + strings.Join(words, "; ") + ")"
+	return fmt.Sprintf("one to one, and on the side that has more pass over %s of the %s, spread evenly: one after every %s pairs",
+		grade.Numbers(over), grade.Numbers(from), every)
 }
 
 func kind(s layout.Side) string {
