@@ -194,7 +194,7 @@ func TestOnePerson(t *testing.T) {
 }
 
 func TestReadChart(t *testing.T) {
-	c, err := grade.ReadChart("shop", "our fitting day", strings.NewReader("unit,LOW,high,measure,size\nin,32,34,bust,S\nin,36, 38,chest,M\nin,10 1/4,,upper_arm,S\n"))
+	c, err := grade.ReadChart("shop", "our fitting day", strings.NewReader("\ufeffunit,LOW,high,measure,size\nin,32,34,bust,S\nin,36, 38,chest,M\nin,10 1/4,,upper_arm,S\n"))
 	require.NoError(t, err)
 	require.Equal(t, []string{"S", "M"}, c.Sizes)
 	b, err := c.Body("S", grade.UpperArm, gauge.Inch)

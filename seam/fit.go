@@ -52,10 +52,7 @@ type Body struct {
 func (b Body) Check(l layout.Layout) error { return errors.Join(b.check(l)...) }
 
 func (b Body) check(l layout.Layout) (all []error) {
-	for _, f := range []struct {
-		name string
-		m    gauge.Measurement
-	}{{"UpperArm", b.UpperArm}, {"Head", b.Head}, {"Shoulders", b.Shoulders}, {"SleeveEnd", b.SleeveEnd}} {
+	for _, f := range []named{{"UpperArm", b.UpperArm}, {"Head", b.Head}, {"Shoulders", b.Shoulders}, {"SleeveEnd", b.SleeveEnd}} {
 		if f.m.Sign() < 0 {
 			return []error{&gauge.FieldError{Field: f.name, Got: say.Length(f.m), Want: "not less than nothing"}}
 		}
@@ -118,12 +115,12 @@ func (e *FitError) want() string {
 // CheckArmhole returns a *FitError if the armhole, twice its finished depth
 // round, is smaller than the upper arm and its ease. An ease of nothing lets
 // the arm through and no more; a drop shoulder usually has 1 to 2 in more depth
-// than a set-in sleeve (worked examples name a teacher's handout for it).
+// than a set-in sleeve (Patty Lyons, Sweater Fit handout).
 //
 // It returns a *gauge.FieldError if the depth or the arm is not more than
 // nothing, or the ease takes the arm to nothing.
 func CheckArmhole(depth, upperArm, ease gauge.Measurement) error {
-	if err := positive("depth", depth, "upperArm", upperArm, "upperArm + ease", upperArm.Add(ease)); err != nil {
+	if err := positive(named{"depth", depth}, named{"upperArm", upperArm}, named{"upperArm + ease", upperArm.Add(ease)}); err != nil {
 		return err
 	}
 	wearer := "upper arm"
@@ -141,7 +138,7 @@ func CheckArmhole(depth, upperArm, ease gauge.Measurement) error {
 // It returns a *gauge.FieldError if round or head is not more than nothing, or
 // stretch is not from 0 to 1.
 func CheckNeck(round, head gauge.Measurement, stretch gauge.Ratio) error {
-	if err := positive("round", round, "head", head); err != nil {
+	if err := positive(named{"round", round}, named{"head", head}); err != nil {
 		return err
 	}
 	if stretch.Sign() < 0 || stretch.Cmp(gauge.Int(1)) > 0 {
@@ -160,7 +157,7 @@ func CheckNeck(round, head gauge.Measurement, stretch gauge.Ratio) error {
 //
 // It returns a *gauge.FieldError if either is not more than nothing.
 func CheckSleeve(round, arm gauge.Measurement) error {
-	if err := positive("round", round, "arm", arm); err != nil {
+	if err := positive(named{"round", round}, named{"arm", arm}); err != nil {
 		return err
 	}
 	return atLeast("sleeve end", round, "arm", arm)
@@ -171,7 +168,7 @@ func CheckSleeve(round, arm gauge.Measurement) error {
 //
 // It returns a *gauge.FieldError if either is not more than nothing.
 func CheckNeckWidth(neck, shoulders gauge.Measurement) error {
-	if err := positive("neck", neck, "shoulders", shoulders); err != nil {
+	if err := positive(named{"neck", neck}, named{"shoulders", shoulders}); err != nil {
 		return err
 	}
 	if neck.Cmp(shoulders) > 0 {
@@ -187,11 +184,16 @@ func atLeast(part string, got gauge.Measurement, wearer string, want gauge.Measu
 	return nil
 }
 
-// positive takes pairs of a field name and its measurement.
-func positive(fields ...any) error {
-	for i := 0; i+1 < len(fields); i += 2 {
-		if m := fields[i+1].(gauge.Measurement); m.Sign() <= 0 {
-			return &gauge.FieldError{Field: fields[i].(string), Got: say.Length(m), Want: "more than nothing"}
+// named is a measurement and the name of the field that holds it.
+type named struct {
+	name string
+	m    gauge.Measurement
+}
+
+func positive(fields ...named) error {
+	for _, f := range fields {
+		if f.m.Sign() <= 0 {
+			return &gauge.FieldError{Field: f.name, Got: say.Length(f.m), Want: "more than nothing"}
 		}
 	}
 	return nil

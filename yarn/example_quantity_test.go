@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/grade"
 	"example.com/panelmath/yarn"
 	"example.com/panelmath/yarn/usage"
 	"github.com/shopspring/decimal"
@@ -272,4 +273,36 @@ func ExampleLength_IsZero() {
 func ExampleMass_IsZero() {
 	fmt.Println(yarn.Mass{}.IsZero(), yarn.MustMass("0 g").IsZero())
 	// Output: true false
+}
+
+// All sizes of a wrap: the arithmetic is for one size, grade.Map runs it over
+// all.
+func Example_sizes() {
+	label := yarn.MustLabel("230 yd = 100 g")
+	swatch := yarn.Swatch{Width: gauge.MustLength("6 in"), Height: gauge.MustLength("6 in"), Mass: yarn.MustMass("14.5 g")}
+	panels := grade.Run[string]{"1560 sq in", "1710 sq in", "1900 sq in", "2150 sq in"}
+
+	quantities, err := grade.Map(panels, func(area string) (yarn.Quantity, error) {
+		a, err := yarn.ParseArea(area)
+		if err != nil {
+			return yarn.Quantity{}, err
+		}
+		fabric, err := swatch.Fabric("two panels", a, label)
+		if err != nil {
+			return yarn.Quantity{}, err
+		}
+		return yarn.Buy(label, yarn.MustMargin("10%"), fabric)
+	})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for i, q := range quantities {
+		fmt.Println(panels[i], "->", q.Total.In(gauge.Yard).Text(0), "yd,", q.Mass.In(yarn.Gram).Text(0), "g,", q.Skeins, "skeins")
+	}
+	// Output:
+	// 1560 sq in -> 1590 yd, 691 g, 7 skeins
+	// 1710 sq in -> 1743 yd, 758 g, 8 skeins
+	// 1900 sq in -> 1936 yd, 842 g, 9 skeins
+	// 2150 sq in -> 2191 yd, 953 g, 10 skeins
 }

@@ -16,7 +16,8 @@ import (
 
 // Published worked examples of yarn quantities, right to the rounding that each
 // source applied. The source stands beside each; where a source slips, the slip
-// stays listed as one.
+// stays listed as one. Planning tables that print a wide band for a kind of garment
+// hold no sum to check; the gauges they print are looked up in package weight.
 
 func mm(s string) gauge.Measurement { return yarn.MustLength(s).Measurement() }
 

@@ -1,6 +1,7 @@
 package schematic
 
 import (
+	"slices"
 	"strings"
 
 	"example.com/panelmath/gauge"
@@ -22,7 +23,7 @@ func page(a All, k *key, lines [][]cell) []byte {
 	title, sizes := a.title()
 	var d svg.Doc
 	y := margin + fontSize
-	for _, line := range wrap(title, width-2*margin) {
+	for _, line := range wrap(title, (width-2*margin)*6/7) { // bold type is wider
 		d.Text(margin, y, "start", true, line)
 		y += lineHeight
 	}
@@ -107,9 +108,14 @@ type sample struct {
 
 // used returns the samples of the lines that a layout has.
 func used(l layout.Layout) []sample {
-	var joined, open, fold bool
+	var joined, open bool
+	var folds []string
 	for _, p := range l.Pieces {
-		fold = fold || len(p.Folds) > 0
+		for _, f := range p.Folds {
+			if text := strings.TrimSuffix("fold: "+f.Name, ": "); !slices.Contains(folds, text) {
+				folds = append(folds, text)
+			}
+		}
 		for at := layout.Bottom; at <= layout.Right; at++ {
 			for _, s := range p.Stretches(at) {
 				joined = joined || s.Kind != layout.Open
@@ -124,8 +130,8 @@ func used(l layout.Layout) []sample {
 	if open {
 		out = append(out, sample{style: opening, text: "stays open"})
 	}
-	if fold {
-		out = append(out, sample{style: folding, text: "fold"})
+	for _, text := range folds {
+		out = append(out, sample{style: folding, text: text})
 	}
 	return append(out,
 		sample{style: chain, text: "foundation edge"},

@@ -15,8 +15,8 @@ import (
 
 // Options says how a schematic is labelled. The zero value is fit to use.
 type Options struct {
-	Title       string // empty stands for the name of the layout
-	Centimetres bool   // come first in the key; otherwise inches
+	Title       string `json:"title,omitempty"`       // empty stands for the name of the layout
+	Centimetres bool   `json:"centimetres,omitempty"` // come first; otherwise inches
 }
 
 // Draw returns the schematic of one size. It returns the error of
@@ -28,10 +28,10 @@ func Draw(l layout.Layout, o Options) ([]byte, error) {
 // All is one drawing for all sizes: the shape of one of them, and a key that
 // holds every number as a run.
 type All struct {
-	Sizes   grade.Run[layout.Layout] // 1 to grade.MaxSizes, of the same pieces, seams and openings
-	Labels  grade.Run[string]        // the names of the sizes; none, or one each
-	Shape   int                      // index of the size whose shape is drawn
-	Options Options
+	Sizes   grade.Run[layout.Layout] `json:"sizes"`            // 1 to grade.MaxSizes, of the same pieces, seams and openings
+	Labels  grade.Run[string]        `json:"labels,omitempty"` // the names of the sizes; none, or one each
+	Shape   int                      `json:"shape"`            // index of the size whose shape is drawn
+	Options Options                  `json:"options"`
 }
 
 // Draw returns the schematic.

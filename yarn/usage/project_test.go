@@ -1,6 +1,7 @@
 package usage_test
 
 import (
+	"encoding/json"
 	"testing"
 
 	"example.com/panelmath/gauge"
@@ -83,4 +84,33 @@ func TestProjectScalesUsage(t *testing.T) {
 	n, _, err := label.Skeins(double.Length)
 	require.NoError(t, err)
 	require.Equal(t, 13, n, "twice the 7 skeins would be 14")
+}
+
+// What a brief may hold for each way, read and written.
+func TestJSON(t *testing.T) {
+	const text = `{"row":{"width":"10 in","yarn":"145 in"},` +
+		`"samples":[{"name":"first panel","counts":[{"stitch":"hdc","n":3600},{"stitch":"ch","n":640}],"mass":"112 g"},{"name":"swatch","counts":[{"stitch":"hdc","n":400}],"yarn":"22 m"}],` +
+		`"project":{"label":{"length":"230 yd","mass":"100 g"},"area":"903224 sq mm","skeins":"6","left":"20 g"}}`
+	var b struct {
+		Row     usage.RowSample `json:"row"`
+		Samples []usage.Sample  `json:"samples"`
+		Project usage.Project   `json:"project"`
+	}
+	require.NoError(t, json.Unmarshal([]byte(text), &b))
+	out, err := json.Marshal(b)
+	require.NoError(t, err)
+	require.JSONEq(t, text, string(out))
+
+	f, err := usage.Fit(b.Project.Label, b.Samples...)
+	require.NoError(t, err)
+	out, err = json.Marshal(f)
+	require.NoError(t, err)
+	var back usage.Fitted
+	require.NoError(t, json.Unmarshal(out, &back))
+	require.Equal(t, f.Explain(), back.Explain())
+	line, err := b.Project.Fabric("next", rect("50 in", "30 in"))
+	require.NoError(t, err)
+	more, err := gauge.Share(1500, 1400)
+	require.NoError(t, err)
+	require.True(t, line.Length.Equal(b.Project.Label.LengthOf(yarn.MustMass("580 g").Exact().Times(more))))
 }
