@@ -5,10 +5,12 @@ package garment
 import (
 	"errors"
 	"fmt"
+	"strings"
 
 	"example.com/panelmath/examples/internal/brief"
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/grade"
+	"example.com/panelmath/internal/text"
 	"example.com/panelmath/panel"
 	"example.com/panelmath/panel/layout"
 	"example.com/panelmath/seam"
@@ -67,6 +69,21 @@ func Make(b brief.Brief) (Garment, error) {
 		g.Sizes = append(g.Sizes, s)
 	}
 	return g, nil
+}
+
+// Only returns the garment in one size, named by its label with an en dash or a
+// hyphen. Its error names the labels there are.
+func (g Garment) Only(label string) (Garment, error) {
+	var labels []string
+	for i, s := range g.Sizes {
+		name := s.Group.Label()
+		if label == name || label == strings.ReplaceAll(name, "–", "-") {
+			g.Groups, g.Sizes = g.Groups[i:i+1], g.Sizes[i:i+1]
+			return g, nil
+		}
+		labels = append(labels, name)
+	}
+	return Garment{}, &brief.Error{Field: "size", Cause: fmt.Sprintf("got %s, want %s", text.Quote(label), strings.Join(labels, ", "))}
 }
 
 func (g Garment) size(i int) (s Size, fault *brief.Error) {
