@@ -52,10 +52,10 @@ func TestDefaultBrief(t *testing.T) {
 	}
 }
 
-// TestOneSentenceInUKTermsAndCentimetres: the same garment for a reader of UK
-// terms, with odd and even numbers of rows and a size without repeats.
+// TestOtherBriefs: UK terms and centimetres with odd and even numbers of rows, one
+// size alone, and the other layouts.
 func TestOtherBriefs(t *testing.T) {
-	for _, name := range []string{"uk-child", "one-size"} {
+	for _, name := range []string{"uk-child", "one-size", "closed-front", "front-and-back", "cocoon", "poncho"} {
 		t.Run(name, func(t *testing.T) {
 			code, out, errs := cli("", "-brief", filepath.Join("testdata", name+".json"))
 			require.Equal(t, 0, code, errs)
