@@ -21,6 +21,8 @@ import (
 type Garment struct {
 	brief.Brief
 	Sizes grade.Run[Size]
+
+	solved panel.Solved // the plan, solved once for all sizes
 }
 
 // Size is one group of sizes: whom it fits, its pieces, where its seams stop,
@@ -59,7 +61,11 @@ func (s Size) Measure(name string) gauge.Measurement {
 // Make works out every size of the brief. Its error is a *brief.Error that
 // names the field and the size.
 func Make(b brief.Brief) (Garment, error) {
-	g := Garment{Brief: b}
+	solved, err := b.Plan.Solve()
+	if err != nil {
+		return Garment{}, brief.Because("rows", err)
+	}
+	g := Garment{Brief: b, solved: solved}
 	for i := range b.Groups {
 		s, err := g.size(i)
 		if err != nil {
@@ -131,7 +137,7 @@ func (g Garment) piece(length, width gauge.Measurement) (p panel.Panel, r layout
 	if g.Crosswise {
 		length, width = width, length
 	}
-	if p, err = g.Plan.Panel(length, width, g.Fabric.Finished); err != nil {
+	if p, err = g.solved.Panel(length, width, g.Fabric.Finished); err != nil {
 		return p, r, err
 	}
 	// Where the smallest count that works every repeat is not the nearest, the
