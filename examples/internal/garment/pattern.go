@@ -151,11 +151,6 @@ func (g Garment) measure(f func(Size) gauge.Measurement) string {
 	return in(own) + " [" + in(other) + "]"
 }
 
-func (g Garment) one(m gauge.Measurement) string {
-	own, other := g.grids()
-	return own.Text(m) + " [" + other.Text(m) + "]"
-}
-
 func (g Garment) sizes() []document.Block {
 	labels := g.text(func(s Size) string { return s.Group.Label() })
 	t := document.Table{
