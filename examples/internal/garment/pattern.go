@@ -15,6 +15,7 @@ import (
 	"example.com/panelmath/panel/schematic"
 	"example.com/panelmath/seam"
 	"example.com/panelmath/yarn/care"
+	"github.com/shopspring/decimal"
 )
 
 // Options say what a document holds beside the pattern.
@@ -231,8 +232,15 @@ func (g Garment) materials() []document.Block {
 
 func (g Garment) hook() string {
 	s := g.Hook.String()
+	var labels []string
 	if us := g.Hook.US(); us != "" {
-		s += " (US " + us + ")"
+		labels = append(labels, "US "+us)
+	}
+	if uk := g.Hook.UK(); uk != "" && g.Terms == row.UK {
+		labels = append(labels, "old UK "+uk)
+	}
+	if len(labels) > 0 {
+		s += " (" + strings.Join(labels, ", ") + ")"
 	}
 	return s
 }
@@ -244,7 +252,7 @@ func up(x gauge.Ratio) string {
 }
 
 func (g Garment) gauge() []document.Block {
-	items := []string{"Finished, washed, blocked and dry: " + g.Fabric.Finished.String() + ", in the pattern of the rows below."}
+	items := []string{"Finished, washed, blocked and dry: " + g.Fabric.Finished.String() + g.elsewhere() + ", in the pattern of the rows below."}
 	if w := g.Fabric.Worked; w.Validate() == nil {
 		items = append(items, "On the hook, before washing: "+w.String()+".")
 	}
@@ -288,6 +296,25 @@ func (g Garment) made() string {
 	}
 	return "The garment is two equal rectangles. " + way + map[bool]string{false: "a row runs the long way.", true: "a row runs the short way."}[g.Crosswise] +
 		" The short end of each is sewn to the long side of the other; what is left of the two long sides is the neck."
+}
+
+// elsewhere gives the finished gauge over the span that a ruler in the other
+// unit shows, to a tenth: 4 in are not 10 cm.
+func (g Garment) elsewhere() string {
+	span := gauge.Length{Value: decimal.NewFromInt(10), Unit: gauge.Centimetre}
+	if g.Units == gauge.Centimetre {
+		span = gauge.Length{Value: decimal.NewFromInt(4), Unit: gauge.Inch}
+	}
+	f := g.Fabric.Finished
+	sts, err := f.Stitches.Exact(span.Measurement())
+	if err != nil {
+		return ""
+	}
+	rows, err := f.Rows.Exact(span.Measurement())
+	if err != nil {
+		return ""
+	}
+	return fmt.Sprintf(" (about %v sts and %v rows = %v)", sts.Decimal(1), rows.Decimal(1), span)
 }
 
 func (g Garment) notes() []document.Block {
