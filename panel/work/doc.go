@@ -25,6 +25,10 @@
 // A count is legal if every part that is worked across is worked at least once
 // and every kind of place that an `each … across` names is there.
 //
+// Where no progression comes out but single counts do, Rule holds one of them;
+// that takes a row that works into any ch-sp over spaces of several sizes, or one
+// that fixes the number of its stitches.
+//
 // # Limits
 //
 //	a row            at most 100 000 places used and made
