@@ -115,7 +115,7 @@ func (e *FitError) want() string {
 // CheckArmhole returns a *FitError if the armhole, twice its finished depth
 // round, is smaller than the upper arm and its ease. An ease of nothing lets
 // the arm through and no more; a drop shoulder usually has 1 to 2 in more depth
-// than a set-in sleeve (worked examples name a teacher's handout for it).
+// than a set-in sleeve (Patty Lyons, Sweater Fit handout).
 //
 // It returns a *gauge.FieldError if the depth or the arm is not more than
 // nothing, or the ease takes the arm to nothing.

@@ -103,7 +103,7 @@ func TestFinishingOwnGarment(t *testing.T) {
 	all := strings.Join(steps, "\n")
 	for _, want := range []string{
 		seam.DefaultBlocking,
-		"Waist: join 30 (31) pairs, 10 in [25.5 cm], easing in the larger number evenly, what is left out of a group together with its neighbour (size number 1: 30 from 40: (2 of 3), (3 of 4) 4 times, (2 of 3), (3 of 4) 4 times, (2 of 2); size number 2: 31 from 40: (2 of 3), (3 of 4), (4 of 5), (3 of 4) twice, (4 of 5), (3 of 4), (4 of 5), (3 of 4), (2 of 2); the same from either end but for the one in the middle).",
+		"Waist: join 30 (31) pairs, 10 in [25.5 cm], one to one, and on the side that has more pass over 10 (9) of the 40, spread evenly: one after every 3 to 4 pairs.",
 		"Yarn that is pulled through frays: sew with no more than 20 in [51 cm] at a time",
 	} {
 		require.Contains(t, all, want)

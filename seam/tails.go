@@ -47,11 +47,19 @@ type Method uint8
 
 // The zero value is WhipStitch.
 const (
-	WhipStitch    Method = iota // 2.5 times the seam: common practice, no source
-	Mattress                    // a little more than 2 times (worked example E27: a sewn seam); taken as 2.25
-	SlipStitch                  // about 3 times (worked example E33: a slip-stitch join woven with a needle)
-	SingleCrochet               // 4 times: common practice, no source
-	BindOff                     // three-needle bind-off, about 3 times (worked example E26)
+	// WhipStitch takes 2.5 times the seam: common practice, no source.
+	WhipStitch Method = iota
+	// Mattress takes over 2 times the seam (Anne Tarsia, Seaming the Swirl,
+	// 2015); 2.25 here.
+	Mattress
+	// SlipStitch takes about 3 times the piece, woven with a needle (Crochet
+	// finishing tips, Gizmo Fiber Arts, 2011).
+	SlipStitch
+	// SingleCrochet takes 4 times the seam: common practice, no source.
+	SingleCrochet
+	// BindOff, with three needles, takes about 3 times the seam (3-needle
+	// bind-off handout, docslib.org/doc/553927).
+	BindOff
 )
 
 func methodNames() []string {
@@ -127,8 +135,8 @@ func (s Sewing) end() gauge.Measurement {
 }
 
 // Long returns the length beyond which a sewing yarn frays as it is pulled
-// through: 20 in for mattress stitch (worked example E28 sews with 15 to 20 in
-// at a time). No source gives one for the other methods.
+// through: 20 in for mattress stitch (Lucy Neatby, Refinements to mattress
+// stitch: 15 to 20 in at a time). No source gives one for the other methods.
 func (s Sewing) Long() (m gauge.Measurement, ok bool) {
 	if s.Method == Mattress {
 		return gauge.MeasurementOf(gauge.Int(20), gauge.Inch), true

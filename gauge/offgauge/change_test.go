@@ -183,7 +183,23 @@ func TestParts(t *testing.T) {
 	require.Greater(t, mirrored, 300)
 }
 
-// Centred against trying every centre.
+// Half a stitch at a border goes to the right, and outward where the parts mirror
+// each other.
+func TestPartsTies(t *testing.T) {
+	c := change("4 over 1 in", "6 over 1 in")
+	for _, p := range []struct {
+		parts []int
+		want  string
+	}{
+		{[]int{1, 3}, "6 = 2 + 4"}, {[]int{3, 1}, "6 = 5 + 1"}, {[]int{1, 2, 1}, "6 = 1 + 4 + 1"}, {[]int{1, 1, 1, 1}, "6 = 1 + 2 + 2 + 1"}, {[]int{2, 0, 2}, "6 = 3 + 0 + 3"},
+	} {
+		got, err := c.Parts(p.parts, gauge.Rule{})
+		require.NoError(t, err)
+		require.Equal(t, p.want, got.Explain(), "%v", p.parts)
+	}
+}
+
+// The centre is never more than a stitch off, and the row adds up.
 func TestCentred(t *testing.T) {
 	c := change("5 over 1 in", "6.5 over 1 in")
 	for whole := 40; whole < 120; whole++ {

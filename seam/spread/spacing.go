@@ -17,13 +17,13 @@ type Way uint8
 const (
 	// HalfEnds: the row in as many equal parts as there are changes, each
 	// change in the middle of its part, so that a flat row starts and ends
-	// with half an interval (worked example E01).
+	// with half an interval (Woolpack Yarn, Calculating where to place increases).
 	HalfEnds Way = iota
 	// Sections: one section more than there are changes, a change between any
-	// two (worked example E03).
+	// two (Dummies, How to increase at several points in the same row).
 	Sections
 	// InRound: as HalfEnds, the change at the end of its part, for work in the
-	// round (worked example E01).
+	// round (Woolpack Yarn, as above).
 	InRound
 )
 
