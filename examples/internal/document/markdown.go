@@ -90,7 +90,7 @@ func escape(s string) string {
 
 var (
 	escaper = strings.NewReplacer(`\`, `\\`, `*`, `\*`, `_`, `\_`, `<`, `\<`, "`", "\\`", `~`, `\~`, `](`, `]\(`, `]:`, `]\:`)
-	entity = regexp.MustCompile(`&(#?\w+;)`)
+	entity  = regexp.MustCompile(`&(#?\w+;)`)
 )
 
 // start escapes a text that begins a paragraph or an item, where a few more
