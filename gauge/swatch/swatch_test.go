@@ -99,6 +99,13 @@ func ExampleRange_Text() {
 	// 41 in (39½ to 42¾)
 }
 
+func ExampleRange_PlusMinus() {
+	s := swatch.Swatch{Readings: []swatch.Reading{{Over: over("10 over 2 in"), CountTo: halfStitch}}}
+	width, _ := s.Measure(200)
+	fmt.Println(gauge.QuarterInch.Text(width.Mid), "±", gauge.EighthInch.Text(width.PlusMinus()))
+	// Output: 40 in ± 1 in
+}
+
 func ExampleSwatch_Validate() {
 	fmt.Println(swatch.Swatch{}.Validate())
 	// Output:
@@ -180,6 +187,8 @@ func TestMeasure(t *testing.T) {
 		require.NoError(t, err)
 		require.True(t, got.High.In(gauge.Inch).Equal(loosest.Mul(gauge.Int(100))), "got %v", got.High.In(gauge.Inch))
 	}
+	down := swatch.Range{Low: gauge.MustLength("9 in").Measurement(), Mid: gauge.MustLength("10 in").Measurement(), High: gauge.MustLength("10.5 in").Measurement()}
+	require.True(t, down.PlusMinus().Equal(gauge.MustLength("1 in").Measurement()))
 	exact, err := swatch.Swatch{Readings: []swatch.Reading{{Over: over("13 over 4 in")}}}.Measure(13)
 	require.NoError(t, err)
 	require.True(t, exact.Low.Equal(exact.High) && exact.Mid.Equal(exact.Low))

@@ -5,10 +5,12 @@ package garment
 import (
 	"errors"
 	"fmt"
+	"strings"
 
 	"example.com/panelmath/examples/internal/brief"
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/grade"
+	"example.com/panelmath/internal/text"
 	"example.com/panelmath/panel"
 	"example.com/panelmath/panel/layout"
 	"example.com/panelmath/seam"
@@ -19,6 +21,8 @@ import (
 type Garment struct {
 	brief.Brief
 	Sizes grade.Run[Size]
+
+	solved panel.Solved // the plan, solved once for all sizes
 }
 
 // Size is one group of sizes: whom it fits, its pieces, where its seams stop,
@@ -57,7 +61,11 @@ func (s Size) Measure(name string) gauge.Measurement {
 // Make works out every size of the brief. Its error is a *brief.Error that
 // names the field and the size.
 func Make(b brief.Brief) (Garment, error) {
-	g := Garment{Brief: b}
+	solved, err := b.Plan.Solve()
+	if err != nil {
+		return Garment{}, brief.Because("rows", err)
+	}
+	g := Garment{Brief: b, solved: solved}
 	for i := range b.Groups {
 		s, err := g.size(i)
 		if err != nil {
@@ -67,6 +75,21 @@ func Make(b brief.Brief) (Garment, error) {
 		g.Sizes = append(g.Sizes, s)
 	}
 	return g, nil
+}
+
+// Only returns the garment in one size, named by its label with an en dash or a
+// hyphen. Its error names the labels there are.
+func (g Garment) Only(label string) (Garment, error) {
+	var labels []string
+	for i, s := range g.Sizes {
+		name := s.Group.Label()
+		if label == name || label == strings.ReplaceAll(name, "–", "-") {
+			g.Groups, g.Sizes = g.Groups[i:i+1], g.Sizes[i:i+1]
+			return g, nil
+		}
+		labels = append(labels, name)
+	}
+	return Garment{}, &brief.Error{Field: "size", Cause: fmt.Sprintf("got %s, want %s", text.Quote(label), strings.Join(labels, ", "))}
 }
 
 func (g Garment) size(i int) (s Size, fault *brief.Error) {
@@ -114,7 +137,7 @@ func (g Garment) piece(length, width gauge.Measurement) (p panel.Panel, r layout
 	if g.Crosswise {
 		length, width = width, length
 	}
-	if p, err = g.Plan.Panel(length, width, g.Fabric.Finished); err != nil {
+	if p, err = g.solved.Panel(length, width, g.Fabric.Finished); err != nil {
 		return p, r, err
 	}
 	// Where the smallest count that works every repeat is not the nearest, the

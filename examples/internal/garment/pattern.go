@@ -8,6 +8,7 @@ import (
 	"example.com/panelmath/examples/internal/document"
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/grade"
+	"example.com/panelmath/grade/caution"
 	"example.com/panelmath/panel"
 	"example.com/panelmath/panel/layout"
 	"example.com/panelmath/panel/row"
@@ -28,7 +29,7 @@ func (g Garment) Document(o Options) (document.Document, error) {
 	if err != nil {
 		return document.Document{}, err
 	}
-	steps, err := g.finishing()
+	tails, end, err := g.finishing()
 	if err != nil {
 		return document.Document{}, err
 	}
@@ -54,7 +55,8 @@ func (g Garment) Document(o Options) (document.Document, error) {
 	add("Notes", g.notes()...)
 	at := len(d.Sections)
 	add("Abbreviations")
-	add(how, instructions(rows))
+	add("Tails", document.List{Items: tails})
+	add(how, append(g.cautions("stitch pattern"), instructions(rows))...)
 	if g.Sizes[0].Sleeve != nil {
 		sleeve, err := g.rows(func(s Size) panel.Panel { return *s.Sleeve })
 		if err != nil {
@@ -62,7 +64,7 @@ func (g Garment) Document(o Options) (document.Document, error) {
 		}
 		add("Sleeve (make 2)", instructions(sleeve))
 	}
-	d.Sections = append(d.Sections, steps...)
+	d.Sections = append(d.Sections, end...)
 	d.Sections[at].Blocks = g.abbreviations(d)
 	if o.Why {
 		for _, s := range g.Sizes {
@@ -168,11 +170,6 @@ func (g Garment) measure(f func(Size) gauge.Measurement) string {
 		return g.text(func(s Size) string { return grid.Number(f(s)) }) + " " + grid.Unit().String()
 	}
 	return in(own) + " [" + in(other) + "]"
-}
-
-func (g Garment) one(m gauge.Measurement) string {
-	own, other := g.grids()
-	return own.Text(m) + " [" + other.Text(m) + "]"
 }
 
 func (g Garment) sizes() []document.Block {
@@ -321,6 +318,9 @@ func (g Garment) notes() []document.Block {
 		items = append(items, "The first row makes its own chain as it goes (foundation stitches), so that its edge gives as much as the fabric.")
 	}
 	items = append(items, g.Plan.Starts(g.RowStart, g.Terms)...)
+	if p := g.Sizes[0].Panel; g.spaced(p) {
+		items = append(items, "The last row has chain spaces; where it is sewn, each chain counts as a st.")
+	}
 	if g.Fabric.Worked.Validate() == nil {
 		items = append(items, "Before blocking, a panel fresh off the hook measures about "+g.measure(func(s Size) gauge.Measurement { return g.worked(s, true) })+" along the rows and "+
 			g.measure(func(s Size) gauge.Measurement { return g.worked(s, false) })+" across them; blocking brings it to the finished measurements.")
@@ -330,6 +330,12 @@ func (g Garment) notes() []document.Block {
 		blocks = append(blocks, document.Caution{Text: c.Text})
 	}
 	return blocks
+}
+
+// spaced reports whether the last row of a panel has chain spaces.
+func (g Garment) spaced(p panel.Panel) bool {
+	steps, err := g.Plan.Steps(p.Stitches.Value, p.Repeats)
+	return err == nil && len(steps) > 0 && steps[len(steps)-1].Made.Spaces > 0
 }
 
 // worked returns a panel's length along the rows, or across them, on the hook.
@@ -345,14 +351,83 @@ func (g Garment) worked(s Size, along bool) gauge.Measurement {
 	return m
 }
 
-// finishing returns blocking, seams and the end, in sections.
-func (g Garment) finishing() ([]document.Section, error) {
-	steps, err := seam.Finishing{Labels: runOf(g, func(s Size) string { return s.Group.Label() }), Centimetres: g.Units == gauge.Centimetre}.
-		Steps(runOf(g, func(s Size) seam.Garment { return s.Sewn }))
+// blocking names each method with what the sources say of it for the fibre.
+func (g Garment) blocking() ([]document.Block, error) {
+	advice, err := care.ForLabel(g.Yarn.Fibre)
 	if err != nil {
 		return nil, err
 	}
-	return []document.Section{{Heading: "Finishing", Blocks: []document.Block{document.List{Numbered: true, Items: steps}}}}, nil
+	pieces := "both panels"
+	if g.Layout == brief.Cocoon {
+		pieces = "the panel"
+	}
+	first := "Before any seam, block " + pieces + " to " + g.measure(func(s Size) gauge.Measurement { return s.Panel.Length }) + " along the rows by " +
+		g.measure(func(s Size) gauge.Measurement { return s.Panel.Width }) + " across them"
+	if g.Sizes[0].Sleeve != nil {
+		first += ", and the sleeves to " + g.measure(func(s Size) gauge.Measurement { return s.Sleeve.Length }) + " by " + g.measure(func(s Size) gauge.Measurement { return s.Sleeve.Width })
+	}
+	blocks := []document.Block{document.Para{Text: first + ". Pin them, let them dry, then unpin."}}
+	var methods []string
+	steam := false
+	for _, a := range advice {
+		text := sentenceStart(a.Method.String()) + " blocking: " + a.Verdict.String()
+		if a.Note != "" {
+			text += ". " + sentenceStart(a.Note)
+		}
+		methods = append(methods, text+".")
+		steam = steam || a.Method == care.Steam && a.Verdict != care.Avoid
+	}
+	blocks = append(blocks, document.Para{Text: "Ways to block (" + g.Yarn.Fibre + "); the care symbols of the yarn's label go first:"}, document.List{Items: methods})
+	if steam {
+		for _, c := range care.Cautions(care.SteamBurns) {
+			blocks = append(blocks, document.Caution{Text: c.Text})
+		}
+	}
+	return blocks, nil
+}
+
+// cautions for whoever wears it, where they belong.
+func (g Garment) cautions(place string) (blocks []document.Block) {
+	for _, c := range caution.For(g.Chart.Name) {
+		if c.Place == place {
+			blocks = append(blocks, document.Caution{Text: c.Text + " (" + c.Source + ")"})
+		}
+	}
+	return blocks
+}
+
+// finishing returns blocking, seams and the end, in sections; tails are read
+// before the panels are made.
+func (g Garment) finishing() (tails []string, sections []document.Section, err error) {
+	t, err := seam.Finishing{Labels: runOf(g, func(s Size) string { return s.Group.Label() }), Centimetres: g.Units == gauge.Centimetre,
+		Sewing: seam.Sewing{Measured: g.sewn(), End: g.Yarn.Sewing.End.Measurement()}}.
+		Write(runOf(g, func(s Size) seam.Garment { return s.Sewn }))
+	if err != nil {
+		return nil, nil, err
+	}
+	blocking, err := g.blocking()
+	if err != nil {
+		return nil, nil, err
+	}
+	end := append([]document.Block{document.List{Items: t.Ending}}, append(g.cautions("finishing"), g.cautions("ties and edgings")...)...)
+	if use := g.cautions("use of the garment"); g.Chart.Name != "women" && g.Chart.Name != "men" {
+		end = append(end, use...)
+	}
+	return t.Tails, []document.Section{
+		{Heading: "Blocking", Blocks: blocking},
+		{Heading: "Seams", Blocks: []document.Block{document.List{Numbered: true, Items: t.Joining}}},
+		{Heading: "Finishing", Blocks: append(end, document.Para{Text: caution.Deference})},
+	}, nil
+}
+
+// sewn returns the yarn per length of seam that the quantity was worked out
+// with.
+func (g Garment) sewn() gauge.Ratio {
+	r, err := gauge.FromDecimal(g.Yarn.Sewing.Factor)
+	if err != nil {
+		return gauge.Ratio{} // the brief was read with its bounds
+	}
+	return r
 }
 
 // abbreviations lists what the pattern uses, and nothing else.

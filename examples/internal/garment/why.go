@@ -5,6 +5,7 @@ import (
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/panel"
+	"example.com/panelmath/seam"
 )
 
 // why returns one sentence for every derived number of a size.
@@ -28,6 +29,13 @@ func (g Garment) why(s Size) []string {
 	}
 	for _, j := range s.Sewn.Joins {
 		out = append(out, sentence(j.Explain()))
+	}
+	if seams, err := s.Sewn.Layout.Seams(); err == nil {
+		for _, sewn := range seams {
+			if plan, err := seam.MatchSeam(sewn).Explain(); err == nil && !sewn.Like() {
+				say("%s, eased: %s.", sentenceStart(sewn.Name), plan)
+			}
+		}
 	}
 	for _, m := range s.Sewn.Layout.Measures {
 		say("%s, finished: %s.", sentenceStart(m.Name), in(m.Length))
