@@ -10,12 +10,18 @@ import (
 	"io"
 	"maps"
 	"os"
+	"strings"
 
 	"example.com/panelmath/examples/internal/brief"
 	"example.com/panelmath/examples/internal/garment"
+	"example.com/panelmath/grade"
+	"example.com/panelmath/internal/text"
 )
 
 // Brief is a brief as its fields stand in the file, and as it was read.
+//
+// The methods that change a field leave Brief as it was read before: Again reads
+// what has been changed.
 type Brief struct {
 	brief.Brief
 	fields map[string]json.RawMessage
@@ -40,13 +46,13 @@ func Open(file string, stdin io.Reader, held []byte) (Brief, error) {
 
 // Read reads a brief. Its errors are those of brief.Read.
 func Read(r io.Reader) (Brief, error) {
-	var text bytes.Buffer
-	read, err := brief.Read(io.TeeReader(r, &text))
+	var file bytes.Buffer
+	read, err := brief.Read(io.TeeReader(r, &file))
 	if err != nil {
 		return Brief{}, err
 	}
 	b := Brief{Brief: read}
-	if err := json.Unmarshal(text.Bytes(), &b.fields); err != nil {
+	if err := json.Unmarshal(file.Bytes(), &b.fields); err != nil {
 		return Brief{}, fmt.Errorf("brief: %w", err)
 	}
 	return b, nil
@@ -86,16 +92,36 @@ func (b Brief) Only(groups ...int) Brief {
 	return Brief{b.Brief, fields}
 }
 
-// Make reads the fields as they now are and works out the garment. Its error is
-// a *brief.Error that names the field and the size.
-func (b Brief) Make() (garment.Garment, error) {
-	text, err := json.Marshal(b.fields)
+// Again reads the fields as they now are. Its errors are those of brief.Read.
+func (b Brief) Again() (Brief, error) {
+	file, err := json.Marshal(b.fields)
 	if err != nil {
-		return garment.Garment{}, fmt.Errorf("brief: %w", err)
+		return Brief{}, fmt.Errorf("brief: %w", err)
 	}
-	read, err := brief.Read(bytes.NewReader(text))
+	return Read(bytes.NewReader(file))
+}
+
+// Make works out the garment of the fields as they now are. Its error is a
+// *brief.Error that names the field and the size.
+func (b Brief) Make() (garment.Garment, error) {
+	again, err := b.Again()
 	if err != nil {
 		return garment.Garment{}, err
 	}
-	return garment.Make(read)
+	return garment.Make(again.Brief)
+}
+
+// Size returns the place of the group of sizes with a label. Small letters and
+// any dash will do: "xl-2x" is XL–2X. Its error lists the labels.
+func (b Brief) Size(label string) (int, error) {
+	plain := func(s string) string {
+		return strings.ToUpper(strings.NewReplacer("–", "-", " ", "").Replace(s))
+	}
+	labels := grade.Labels(b.Groups)
+	for i, l := range labels {
+		if plain(l) == plain(label) {
+			return i, nil
+		}
+	}
+	return 0, fmt.Errorf("got %s, want one of %s", text.Quote(label), strings.Join(labels, ", "))
 }

@@ -74,3 +74,25 @@ func TestOpen(t *testing.T) {
 	require.ErrorAs(t, err, &e)
 	require.Equal(t, "name", e.Field)
 }
+
+func TestSize(t *testing.T) {
+	b := open(t)
+	for _, name := range []string{"XL–2X", "XL-2X", "xl – 2x"} {
+		i, err := b.Size(name)
+		require.NoError(t, err)
+		require.Equal(t, 2, i)
+	}
+	_, err := b.Size("XXL")
+	require.EqualError(t, err, `got "XXL", want one of XS–S, M–L, XL–2X, 3X–5X`)
+}
+
+// TestAgain: a variant of a variant is read from what the first one left.
+func TestAgain(t *testing.T) {
+	one, err := open(t).Only(1, 3).Again()
+	require.NoError(t, err)
+	require.Len(t, one.Groups, 2)
+	two, err := one.Only(1).Make()
+	require.NoError(t, err)
+	require.Equal(t, "3X–5X", two.Sizes[0].Group.Label())
+	require.Equal(t, 172, two.Sizes[0].Panel.Stitches.Value)
+}
