@@ -3,6 +3,7 @@ module example.com/panelmath
 go 1.25
 
 require (
+	github.com/google/go-cmp v0.7.0
 	github.com/shopspring/decimal v1.6.0
 	github.com/stretchr/testify v1.12.1
 )

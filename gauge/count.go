@@ -61,25 +61,21 @@ func (c Count) Explain() string { return c.ExplainIn(c.Unit) }
 // what they cost: inches to the nearest eighth for a unit of the yard, else
 // centimetres to the millimetre. Without a gauge there are no lengths to tell.
 func (c Count) ExplainIn(u Unit) string {
-	asked := c.asked()
+	asked, lies, comes := c.asked(), "lies", "comes"
+	if c.Counted != 0 {
+		asked, lies, comes = asked+" "+c.Counted.String(), "lie", "come"
+	}
 	rule := ""
 	if c.Rule.multiple() > 1 {
 		rule = ", " + Rule{Multiple: c.Rule.Multiple, Plus: c.Rule.Plus}.String()
 	}
-	verb := "lies"
-	if c.Counted != 0 {
-		asked += " " + c.Counted.String()
-		verb = "lie"
-	}
 	switch {
-	case c.Below == c.Above && c.Off().Sign() == 0 && c.Counted != 0:
-		return asked + rule + ": exactly as asked"
 	case c.Below == c.Above && c.Off().Sign() == 0:
-		return asked + rule + " comes out exactly"
+		return asked + " " + comes + " out exactly" + rule
 	case c.Below == c.Above:
-		return fmt.Sprintf("%s %s below the smallest count%s: %s", asked, verb, rule, c.choice(c.Value, u))
+		return fmt.Sprintf("%s %s below the smallest count%s: %s", asked, lies, rule, c.choice(c.Value, u))
 	}
-	return fmt.Sprintf("%s %s between %s and %s%s: %s %d", asked, verb, c.choice(c.Below, u), c.choice(c.Above, u), rule, c.way(), c.Value)
+	return fmt.Sprintf("%s %s between %s and %s%s: %s %d", asked, lies, c.choice(c.Below, u), c.choice(c.Above, u), rule, c.way(), c.Value)
 }
 
 // asked prints Exact to three places, and says so where it has more.
@@ -99,9 +95,9 @@ func (c Count) way() string {
 	case c.Rule.Direction == Down:
 		return "rounded down to"
 	case c.Tie && c.Value == c.Above:
-		return "just in the middle, so the larger is taken,"
+		return "just in the middle, so take the larger,"
 	case c.Tie:
-		return "just in the middle, so the smaller is taken,"
+		return "just in the middle, so take the smaller,"
 	}
 	return "the nearest is"
 }

@@ -21,8 +21,8 @@ func (o Over) Counter(r Rule) (Counter, error) {
 	if err := r.Validate(); err != nil {
 		return Counter{}, err
 	}
-	each, _ := exact.Int(1).Quo(per)
-	return Counter{perMM: per.Reduced(), each: each.Reduced(), unit: o.Span.Unit, rule: r}, nil
+	per = per.Reduced()
+	return Counter{perMM: per, each: per.Inv(), unit: o.Span.Unit, rule: r}, nil
 }
 
 // Round returns the legal count for m; see Over.Round.
@@ -30,7 +30,7 @@ func (c *Counter) Round(m Measurement) (n Count, err error) {
 	if c.unit == 0 {
 		return Count{}, &FieldError{Field: "Counter", Got: "the zero value", Want: "a counter made by Over.Counter"}
 	}
-	if err := c.rule.round(Ratio{m.mm.Mul(c.perMM)}, &n); err != nil {
+	if err := round(&c.rule, Ratio{m.mm.Mul(c.perMM)}, &n); err != nil {
 		return Count{}, err
 	}
 	n.Each, n.Unit = Measurement{c.each}, c.unit

@@ -115,16 +115,17 @@ func (h Hook) label(s Scheme) string {
 // Labels returns every label that the table has for the size, the standard's
 // before those of single makers; none for a size that is not in the table.
 func (h Hook) Labels() []HookLabel {
+	if h.Validate() != nil {
+		return nil
+	}
 	var out []HookLabel
 	for _, row := range hookTable {
-		if h.is(row.micron) {
+		if h.Diameter.Equal(row.diameter()) {
 			out = append(out, row.HookLabel)
 		}
 	}
 	return out
 }
-
-func (h Hook) is(micron int64) bool { return h.Diameter.Equal(decimal.New(micron, -3)) }
 
 // HooksLabelled returns the hooks, thinnest first, to which some maker gives
 // the label: several for "P-16" or for most steel numbers, none for an unknown
@@ -136,41 +137,37 @@ func HooksLabelled(label string) []Hook {
 	var out []Hook
 	want := fold(label)
 	for _, row := range hookTable {
-		h := Hook{Diameter: decimal.New(row.micron, -3)}
-		if row.Text != "" && fold(row.Text) == want && !slices.ContainsFunc(out, func(o Hook) bool { return o.is(row.micron) }) {
-			out = append(out, h)
+		same := func(h Hook) bool { return h.Diameter.Equal(row.diameter()) }
+		if fold(row.Text) == want && !slices.ContainsFunc(out, same) {
+			out = append(out, Hook{Diameter: row.diameter()})
 		}
 	}
 	slices.SortFunc(out, func(a, b Hook) int { return a.Diameter.Cmp(b.Diameter) })
 	return out
 }
 
-// fold writes a label as the table compares it.
+// fold writes a label as labels are compared.
 func fold(s string) string {
 	return strings.NewReplacer("/", "-", " ", "-").Replace(strings.ToUpper(strings.TrimSpace(s)))
 }
 
 // Larger returns the next size up that is sold now, and false if the table has
-// none. Sizes of older makers (3.125, 4.25, 5.25, 5.75 mm) and steel sizes
-// above 2 mm are left out.
-func (h Hook) Larger() (Hook, bool) {
-	best, ok := Hook{}, false
-	for _, row := range hookTable {
-		o := Hook{Diameter: decimal.New(row.micron, -3)}
-		if row.onLadder() && o.Diameter.Cmp(h.Diameter) > 0 && (!ok || o.Diameter.Cmp(best.Diameter) < 0) {
-			best, ok = o, true
-		}
-	}
-	return best, ok
-}
+// none or h is not valid. Sizes of older makers (3.125, 4.25, 5.25, 5.75 mm) and
+// steel sizes above 2 mm are left out.
+func (h Hook) Larger() (Hook, bool) { return h.next(1) }
 
 // Smaller returns the next size down, of the same sizes as Larger.
-func (h Hook) Smaller() (Hook, bool) {
-	best, ok := Hook{}, false
+func (h Hook) Smaller() (Hook, bool) { return h.next(-1) }
+
+// next returns the nearest size whose comparison with h gives side.
+func (h Hook) next(side int) (best Hook, ok bool) {
+	if h.Validate() != nil {
+		return Hook{}, false
+	}
 	for _, row := range hookTable {
-		o := Hook{Diameter: decimal.New(row.micron, -3)}
-		if row.onLadder() && o.Diameter.Cmp(h.Diameter) < 0 && (!ok || o.Diameter.Cmp(best.Diameter) > 0) {
-			best, ok = o, true
+		d := row.diameter()
+		if row.sold() && d.Cmp(h.Diameter) == side && (!ok || d.Cmp(best.Diameter) == -side) {
+			best, ok = Hook{Diameter: d}, true
 		}
 	}
 	return best, ok

@@ -1,5 +1,7 @@
 package gauge
 
+import "github.com/shopspring/decimal"
+
 // Scheme is a system of hook labels.
 type Scheme uint8
 
@@ -62,8 +64,10 @@ type hookRow struct {
 	old bool // a size of an older maker
 }
 
-// onLadder reports whether Larger and Smaller step on the size.
-func (r hookRow) onLadder() bool {
+func (r hookRow) diameter() decimal.Decimal { return decimal.New(r.micron, -3) }
+
+// sold reports whether Larger and Smaller stop at the size.
+func (r hookRow) sold() bool {
 	return !r.old && (r.Scheme == US || r.Scheme == OldUK || r.micron < 2000)
 }
 

@@ -66,10 +66,10 @@ func (r Rule) Validate() error {
 }
 
 // multiple returns the multiple with its default.
-func (r *Rule) multiple() int { return max(r.Multiple, 1) }
+func (r Rule) multiple() int { return max(r.Multiple, 1) }
 
 // least returns the smallest legal count.
-func (r *Rule) least() int {
+func (r Rule) least() int {
 	m := r.multiple()
 	return r.Least + mod(r.Plus-r.Least, m)
 }
@@ -92,21 +92,21 @@ func (r Rule) Round(x Ratio) (Count, error) {
 		return Count{}, err
 	}
 	var c Count
-	err := r.round(x, &c)
+	err := round(&r, x, &c)
 	return c, err
 }
 
-// round sets c to the count for x; r is known to be valid. It fills the
-// caller's Count, which is large: a copy would take as long as the rounding.
-func (r *Rule) round(x Ratio, c *Count) error {
+// round sets c to the count for x; r is known to be valid. It works on the
+// caller's structs, which are large: copies would take as long as the rounding.
+func round(r *Rule, x Ratio, c *Count) error {
 	below, above, half, err := x.r.Snap(int64(r.multiple()), int64(r.Plus))
 	if err != nil || below > MaxCount {
 		return tooMany(x)
 	}
-	if below < int64(r.Least) || below < 0 {
-		least := max(above, int64(r.least())) // no legal count lies below x
-		if r.Direction == Down && !x.Equal(Int(int(least))) {
-			return fmt.Errorf("round %s down to a %v: %w: the smallest is %d", clip(x), *r, ErrNoCount, least)
+	if below < int64(r.Least) { // x lies below the smallest legal count
+		least := int64(r.least())
+		if r.Direction == Down {
+			return fmt.Errorf("round %s by %q: %w; the smallest is %d", clip(x), r.String(), ErrNoCount, least)
 		}
 		below, above, half = least, least, 0
 	}

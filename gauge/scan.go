@@ -178,6 +178,7 @@ func (p *scanner) sign() bool {
 
 // length takes a number and its unit; feet may be followed by inches.
 func (p *scanner) length() (Length, error) {
+	p.rest()
 	start := p.at
 	neg := p.sign()
 	l, err := p.plainLength()

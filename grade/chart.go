@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/grade/internal/enum"
 )
 
 // MaxName is the most bytes that the name of a size may have.
@@ -44,10 +45,8 @@ func (b Body) Validate() error {
 		return &gauge.FieldError{Field: "High", Got: b.High.String(), Want: "the unit of Low, " + b.Low.Unit.String()}
 	case b.High.Value.Cmp(b.Low.Value) < 0:
 		return &gauge.FieldError{Field: "High", Got: b.High.String(), Want: "at least Low, " + b.Low.String()}
-	case int(b.Basis) >= len(bases):
-		return &gauge.FieldError{Field: "Basis", Got: b.Basis.String(), Want: "a basis of this package"}
 	}
-	return nil
+	return enum.Check("Basis", b.Basis, basisNames())
 }
 
 // Cell is one figure of a chart: a measure of one size in one unit.
@@ -94,8 +93,9 @@ func (c Chart) Validate() error {
 		place[s] = i
 	}
 	type key struct {
-		size, measure string
-		unit          gauge.Unit
+		size    string
+		measure Measure
+		unit    gauge.Unit
 	}
 	seen := make(map[key]bool, len(c.Cells))
 	for _, cell := range c.Cells {
@@ -112,78 +112,64 @@ func (c Chart) Validate() error {
 		if err := cell.Body.Validate(); err != nil {
 			return &SizeError{Index: i, Size: cell.Size, Field: cell.Measure.String(), Err: err}
 		}
-		k := key{cell.Size, cell.Measure.String(), cell.Low.Unit}
+		k := key{cell.Size, cell.Measure, cell.Low.Unit}
 		if seen[k] {
 			return fail("two figures in "+cell.Low.Unit.String(), "one")
 		}
 		seen[k] = true
 	}
-	for _, f := range c.falls() {
-		if f.measure.round() {
-			return f.error()
-		}
+	if f := c.falls(Measure.round); len(f) > 0 {
+		return f[0]
 	}
 	return nil
 }
 
 // Falls returns, as a *SizeError each, the lengths and breadths that are
 // smaller than that of a smaller size. A chart may print such figures, but
-// whoever wrote it should look at them. The chart must be valid.
+// whoever wrote it should look at them. Cells that are not valid are passed over.
 func (c Chart) Falls() []*SizeError {
-	var out []*SizeError
-	for _, f := range c.falls() {
-		out = append(out, f.error())
-	}
-	return out
+	return c.falls(func(m Measure) bool { return !m.round() })
 }
 
-// fall is a figure below that of a smaller size.
-type fall struct {
-	index     int
-	size      string
-	measure   Measure
-	got, want gauge.Length
-	smaller   string // the size whose figure it falls below
-}
-
-func (f fall) error() *SizeError {
-	return &SizeError{Index: f.index, Size: f.size, Field: f.measure.String(),
-		Got: f.got.String(), Want: "at least the " + f.want.String() + " of size " + name(f.smaller)}
-}
-
-func (c Chart) falls() []fall {
+// falls returns the figures of some measures that are smaller than those of the
+// size before that has one, column by column.
+func (c Chart) falls(of func(Measure) bool) []*SizeError {
 	type column struct {
 		measure Measure
 		unit    gauge.Unit
 	}
-	rows := map[column][]*Cell{}
-	for i := range c.Cells {
-		cell := &c.Cells[i]
+	columns := map[column][]Body{} // by size; a zero Body where there is no figure
+	for _, cell := range c.Cells {
+		i := slices.Index(c.Sizes, cell.Size)
+		if i < 0 || !of(cell.Measure) || cell.Body.Validate() != nil {
+			continue
+		}
 		k := column{cell.Measure, cell.Low.Unit}
-		if rows[k] == nil {
-			rows[k] = make([]*Cell, len(c.Sizes))
+		if columns[k] == nil {
+			columns[k] = make([]Body, len(c.Sizes))
 		}
-		if at := slices.Index(c.Sizes, cell.Size); at >= 0 {
-			rows[k][at] = cell
-		}
+		columns[k][i] = cell.Body
 	}
-	var out []fall
+	var out []*SizeError
 	for m := range Measure(len(measures)) {
 		for u := gauge.Millimetre; u.Valid(); u++ {
-			var last *Cell
-			for i, cell := range rows[column{m, u}] {
-				if cell == nil {
+			before := -1
+			for i, b := range columns[column{m, u}] {
+				if !b.Low.Unit.Valid() {
 					continue
 				}
-				if last != nil {
-					switch {
-					case cell.Low.Value.Cmp(last.Low.Value) < 0:
-						out = append(out, fall{i, cell.Size, m, cell.Low, last.Low, last.Size})
-					case cell.High.Value.Cmp(last.High.Value) < 0:
-						out = append(out, fall{i, cell.Size, m, cell.High, last.High, last.Size})
+				if before >= 0 {
+					last := columns[column{m, u}][before]
+					got, want := b.Low, last.Low
+					if got.Value.Cmp(want.Value) >= 0 {
+						got, want = b.High, last.High
+					}
+					if got.Value.Cmp(want.Value) < 0 {
+						out = append(out, &SizeError{Index: i, Size: c.Sizes[i], Field: m.String(), Got: got.String(),
+							Want: "at least the " + want.String() + " of size " + name(c.Sizes[before])})
 					}
 				}
-				last = cell
+				before = i
 			}
 		}
 	}

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/grade/internal/plain"
 	"example.com/panelmath/internal/text"
 	"github.com/shopspring/decimal"
 )
@@ -77,7 +78,7 @@ func (e Ease) Validate() error {
 		return gauge.InField("Ease", err)
 	}
 	if e.Value.Cmp(decimal.NewFromInt(-100)) <= 0 || e.Value.Cmp(decimal.NewFromInt(maxPercent)) > 0 {
-		return &gauge.FieldError{Field: "Ease.Value", Got: e.Value.String() + "%", Want: "above -100% and at most 1000%", Err: gauge.ErrBounds}
+		return &gauge.FieldError{Field: "Ease.Value", Got: plain.Number(e.Value) + "%", Want: "above -100% and at most 1000%", Err: gauge.ErrBounds}
 	}
 	return nil
 }
@@ -96,13 +97,26 @@ func (e Ease) Finished(body gauge.Measurement) gauge.Measurement {
 	return body.Add(body.Times(p.Mul(hundredth)))
 }
 
+// Given returns the ease that a finished measure gives a body: as a length, and
+// as a percentage of the body, both exact.
+//
+// It returns a *gauge.FieldError if the body is nothing.
+func Given(body, finished gauge.Measurement) (length gauge.Measurement, percent gauge.Ratio, err error) {
+	length = finished.Sub(body)
+	share, err := length.Per(body)
+	if err != nil {
+		return gauge.Measurement{}, gauge.Ratio{}, gauge.InField("body", err)
+	}
+	return length, share.Mul(gauge.Int(100)), nil
+}
+
 // Sign returns -1, 0 or +1.
 func (e Ease) Sign() int { return e.Value.Sign() }
 
 // String returns "9 in" or "-5%", which ParseEase reads back.
 func (e Ease) String() string {
 	if e.Unit == 0 {
-		return e.Value.String() + "%"
+		return plain.Number(e.Value) + "%"
 	}
 	return gauge.Length(e).String()
 }

@@ -107,17 +107,6 @@ func (g Group) Smallest() string { return g.Member(SmallestMember) }
 // Largest returns the largest member, or nothing for a group of none.
 func (g Group) Largest() string { return g.Member(LargestMember) }
 
-// Which names the member of a group whose measure rules a part of the garment.
-// The zero value is LargestMember: nobody's arm is left out.
-type Which uint8
-
-// In a group of an even number, the middle member is the larger of the two.
-const (
-	LargestMember Which = iota
-	SmallestMember
-	MiddleMember
-)
-
 // Member returns the ruling member, or nothing for a group of none.
 func (g Group) Member(w Which) string {
 	n := len(g.Members)
@@ -141,7 +130,7 @@ func (g Group) Member(w Which) string {
 // no members.
 func (g Group) Body(m Measure, u gauge.Unit) (Body, error) {
 	if len(g.Members) == 0 {
-		return Body{}, &gauge.FieldError{Field: "Group.Members", Got: "none", Want: "at least one"}
+		return Body{}, noMembers()
 	}
 	small, err := g.Chart.Body(g.Smallest(), m, u)
 	if err != nil || len(g.Members) == 1 {
@@ -159,6 +148,10 @@ func (g Group) Body(m Measure, u gauge.Unit) (Body, error) {
 		b.Note = join(small.Note, large.Note)
 	}
 	return b, nil
+}
+
+func noMembers() error {
+	return &gauge.FieldError{Field: "Group.Members", Got: "none", Want: "at least one"}
 }
 
 func join(a, b string) string {

@@ -5,9 +5,9 @@ import "example.com/panelmath/gauge"
 // MemberEase is the ease that one member of a group gets from a finished
 // measure, at both ends of its printed range.
 type MemberEase struct {
-	Size   string
-	AtLow  gauge.Measurement // on the smallest body of the size: the most
-	AtHigh gauge.Measurement // on the largest body of the size: the least
+	Size   string            `json:"size"`
+	AtLow  gauge.Measurement `json:"at_low"`  // on the smallest body of the size: the most
+	AtHigh gauge.Measurement `json:"at_high"` // on the largest body of the size: the least
 }
 
 // Eases returns the ease that every member of the group gets from a garment
@@ -32,10 +32,10 @@ func (g Group) Eases(m Measure, u gauge.Unit, finished gauge.Measurement) ([]Mem
 // Gap is the stretch between two neighbouring groups in which a body falls that
 // neither group was printed for.
 type Gap struct {
-	Below string       // label of the smaller group
-	Above string       // label of the larger group
-	From  gauge.Length // high end of the smaller group
-	To    gauge.Length // low end of the larger one
+	Below string       `json:"below"` // label of the smaller group
+	Above string       `json:"above"` // label of the larger group
+	From  gauge.Length `json:"from"`  // high end of the smaller group
+	To    gauge.Length `json:"to"`    // low end of the larger one
 }
 
 // Width returns how wide the gap is.

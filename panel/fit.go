@@ -62,7 +62,9 @@ func (p Plan) Fit(width gauge.Measurement, rows gauge.Over) (gauge.Count, int, e
 	if err != nil {
 		return gauge.Count{}, 0, err
 	}
-	return p.fit(exact, each)
+	c, k, err := p.fit(exact, each)
+	c.Unit = rows.Span.Unit
+	return c, k, err
 }
 
 func noOpening() error {

@@ -5,6 +5,8 @@ import (
 	"fmt"
 	"strconv"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/grade"
@@ -30,54 +32,80 @@ type Finishing struct {
 	Centimetres bool `json:"centimetres,omitempty"`
 }
 
-// Steps returns the finishing of a garment in all sizes as sentences, one a
-// step: block, what the tails sew, lay, pin, join, where to stop, check the
-// stretch, fasten, weave in. Every number stands for all sizes: "join 49 (50,
-// 52) pairs". A ready garment is told in its own words; an app's own is told
-// seam by seam.
+// Text is the finishing of a garment in all sizes as sentences, by the part of
+// the pattern they belong to.
+type Text struct {
+	Blocking string   `json:"blocking"`
+	Tails    []string `json:"tails"`   // what each tail sews and how long to leave it: to be read before the pieces are made
+	Joining  []string `json:"joining"` // lay, pin, join, where to stop, check the stretch, fasten
+	Ending   []string `json:"ending"`  // weave in, and the cautions of the finished thing
+}
+
+// Steps returns all sentences in the order of the work, the tails after the
+// blocking.
+func (t Text) Steps() []string {
+	all := append([]string{t.Blocking}, t.Tails...)
+	return append(append(all, t.Joining...), t.Ending...)
+}
+
+// Steps returns the sentences of Write, one a step. It returns the errors of
+// Write.
+func (f Finishing) Steps(sizes grade.Run[Garment]) ([]string, error) {
+	t, err := f.Write(sizes)
+	if err != nil {
+		return nil, err
+	}
+	return t.Steps(), nil
+}
+
+// Write returns the finishing of a garment in all sizes: block, what the tails
+// sew, lay, pin, join, where to stop, check the stretch, fasten, weave in. Every
+// number stands for all sizes: "join 49 (50, 52) pairs". A ready garment is told
+// in its own words; an app's own is told seam by seam.
 //
 // It returns a *gauge.FieldError if there is no size or there are more than
 // grade.MaxSizes, Labels do not fit them or the sewing is not valid, and a
 // *grade.SizeError if a layout is not valid or has other seams than the first.
-func (f Finishing) Steps(sizes grade.Run[Garment]) ([]string, error) {
+func (f Finishing) Write(sizes grade.Run[Garment]) (Text, error) {
 	if len(sizes) < 1 || len(sizes) > grade.MaxSizes {
-		return nil, &gauge.FieldError{Field: "sizes", Got: strconv.Itoa(len(sizes)), Want: "1 to 64", Err: gauge.ErrBounds}
+		return Text{}, &gauge.FieldError{Field: "sizes", Got: strconv.Itoa(len(sizes)), Want: "1 to 64", Err: gauge.ErrBounds}
 	}
 	if len(f.Labels) != 0 && len(f.Labels) != len(sizes) {
-		return nil, &gauge.FieldError{Field: "Labels", Got: strconv.Itoa(len(f.Labels)), Want: "none or " + strconv.Itoa(len(sizes))}
+		return Text{}, &gauge.FieldError{Field: "Labels", Got: strconv.Itoa(len(f.Labels)), Want: "none or " + strconv.Itoa(len(sizes))}
 	}
 	if err := f.Sewing.Validate(); err != nil {
-		return nil, gauge.InField("Sewing", err)
+		return Text{}, gauge.InField("Sewing", err)
 	}
 	w := writer{f: f, sizes: sizes}
 	var err error
 	if w.seams, err = grade.Map(sizes, func(g Garment) ([]layout.Seam, error) { return g.Layout.Seams() }); err != nil {
-		return nil, err
+		return Text{}, grade.NameSize(err, f.Labels)
 	}
 	for i := range sizes {
 		if same := sameKind(sizes[0], sizes[i], w.seams[0], w.seams[i]); same != nil {
-			return nil, &grade.SizeError{Index: i, Err: same}
+			return Text{}, grade.NameSize(&grade.SizeError{Index: i, Err: same}, f.Labels)
 		}
 	}
 	if w.tails, err = grade.Map(sizes, func(g Garment) (Tails, error) { return PlanTails(g.Layout, f.Sewing) }); err != nil {
-		return nil, err
+		return Text{}, err
 	}
-	steps := []string{f.blocking(), w.tailText()}
+	t := Text{Blocking: f.blocking(), Ending: ending()}
+	t.Tails = append([]string{"Tails and corners are named as the pieces lie in the schematic, right sides up."}, w.tailSteps()...)
 	switch name := sizes[0].Layout.Name; {
 	case len(sizes[0].Joins) == 0:
-		steps = append(steps, w.anyGarment()...)
+		t.Joining = w.anyGarment()
 	case name == "open front" || name == "closed front":
-		steps = append(steps, w.overShoulders(name == "closed front")...)
+		t.Joining = w.overShoulders(name == "closed front")
 	case name == "front and back":
-		steps = append(steps, w.frontAndBack()...)
+		t.Joining = w.frontAndBack()
 	case name == "cocoon":
-		steps = append(steps, w.cocoon()...)
+		t.Joining = w.cocoon()
 	case name == "poncho":
-		steps = append(steps, w.poncho()...)
+		t.Joining = w.poncho()
 	default:
-		steps = append(steps, w.anyGarment()...)
+		t.Joining = w.anyGarment()
 	}
-	return append(steps, ending()...), nil
+	return t, nil
 }
 
 func (f Finishing) blocking() string {
@@ -231,8 +259,8 @@ func (w writer) slit() string {
 }
 
 // fold says where a piece folds.
-func (w writer) fold(of, name string) string {
-	s := "The fold " + of + " lies " + w.number(name, func(j Join) gauge.Ratio { return j.Asked.half() }) + " " + w.word(name) + " from either hem"
+func (w writer) fold(what, name, from string) string {
+	s := what + " lies " + w.number(name, func(j Join) gauge.Ratio { return j.Asked.half() }) + " " + w.word(name) + " from " + from
 	for _, g := range w.sizes {
 		if g.join(name).MiddleOnFold {
 			return s + "; a half means that it runs through the middle " + map[string]string{"sts": "stitch", "row ends": "row"}[w.word(name)]
@@ -240,6 +268,8 @@ func (w writer) fold(of, name string) string {
 	}
 	return s
 }
+
+const checkAgain = "Check the stretch of the seam again."
 
 const checkStretch = "Before fastening off, pull the seam lengthwise as wearing will: it has to give as much as the panels. If it is tighter, undo it and join more loosely."
 
@@ -251,7 +281,7 @@ func (w writer) overShoulders(closed bool) []string {
 	}
 	back := w.upTo("centre back")
 	steps := []string{
-		"Lay the two panels side by side, right sides up, with the " + edges + " together in the middle and the hems level. Pin the hems. " + w.fold("at the shoulder", "side") + ".",
+		"Lay the two panels side by side, right sides up, with the " + edges + " together in the middle and the hems level. Pin the hems. " + w.fold("The fold at the shoulder", "side", "either hem") + ".",
 		"Centre back: count " + back + " " + sts + " up from the back hem on both inner edges and place a marker at each. From the hem up, join " + w.pairs("centre back") +
 			" pairs of " + sts + ", " + w.one("centre back") + ", and stop at the markers: " + w.opening("centre back") + " stay open below the fold for the neck.",
 	}
@@ -264,12 +294,12 @@ func (w writer) overShoulders(closed bool) []string {
 	}
 	return append(steps, checkStretch+" Fasten off.",
 		"Fold both panels over at the shoulder, right sides out, hems level. Pin.",
-		w.sides("on each panel count", "from both hems along the outer edge", "from the fold"))
+		w.sides("on each panel count", "from both hems along the outer edge", "the hem up", "from the fold", checkAgain))
 }
 
-func (w writer) sides(where, from, below string) string {
-	return "Sides: " + where + " " + w.upTo("side") + " " + w.word("side") + " up " + from + " and place markers." + w.slit() + " From the hem up, join " + w.pairs("side") +
-		" pairs of " + w.word("side") + ", and stop at the markers: " + w.opening("side") + " " + below + " stay open for each armhole. Check the stretch again and fasten off."
+func (w writer) sides(where, from, begin, below, check string) string {
+	return "Sides: " + where + " " + w.upTo("side") + " " + w.word("side") + " up " + from + " and place markers." + w.slit() + " From " + begin + ", join " + w.pairs("side") +
+		" pairs of " + w.word("side") + ", and stop at the markers: " + w.opening("side") + " " + below + " stay open for each armhole. " + check + " Fasten off."
 }
 
 func (w writer) frontAndBack() []string {
@@ -283,49 +313,32 @@ func (w writer) frontAndBack() []string {
 	if w.sizes[0].join("side").Pairs == 0 {
 		return append(steps, "The sides stay open.")
 	}
-	steps = append(steps, w.sides("on both panels count", "from the hem along the side edges", "below the shoulder"))
+	steps = append(steps, w.sides("on both panels count", "from the hem along the side edges", "the hem up", "below the shoulder", checkAgain))
 	sleeve, under := w.seam("left armhole"), w.seam("left underarm")
 	if len(sleeve) == 0 {
 		return steps
 	}
-	plans := grade.Text(sleeve, func(s layout.Seam) string {
-		m := MatchSeam(s)
-		if m.From == m.Take {
-			return "one to one"
-		}
-		return strconv.Itoa(m.Take) + " to " + strconv.Itoa(m.From)
-	})
-	even := ""
-	if strings.Contains(plans, " to ") && plans != "one to one" {
-		even = ", the difference eased in evenly (for the first size " + firstUnlike(sleeve) + ")"
-	}
 	return append(steps,
 		"Sleeves: pin the middle of the top edge of each sleeve to the shoulder and its corners to the markers. Join "+
 			grade.Text(sleeve, func(s layout.Seam) string { return strconv.Itoa(s.Sides[1].Count) })+" "+kind(sleeve[0].Sides[1])+" of the sleeve to "+
-			grade.Text(sleeve, func(s layout.Seam) string { return strconv.Itoa(s.Sides[0].Count) })+" "+kind(sleeve[0].Sides[0])+" of the armhole, "+plans+even+".",
+			grade.Text(sleeve, func(s layout.Seam) string { return strconv.Itoa(s.Sides[0].Count) })+" "+kind(sleeve[0].Sides[0])+" of the armhole, "+w.plans(sleeve)+".",
 		"Underarms: fold each sleeve lengthwise, wrong sides together, and join "+
 			grade.Text(under, func(s layout.Seam) string { return strconv.Itoa(s.Pairs()) })+" pairs of "+kind(under[0].Sides[0])+" from the armhole to the sleeve end. Check the stretch and fasten off.")
 }
 
-// tailText says which tail sews which seam, and which seams need a new length.
+// tailSteps say which tail sews which seam, and which seams need a new length.
 // Where sizes of odd and even rows differ, each says for which it stands.
-func (w writer) tailText() string {
-	s := "Tails, as the pieces lie right side up in the schematic:"
+func (w writer) tailSteps() []string {
+	var steps []string
 	for t := range w.tails[0].Tails {
 		for _, group := range w.alike(func(i int) string {
 			tail := w.tails[i].Tails[t]
-			return fmt.Sprint(tail.Corner, tail.Seam)
+			return tail.Where() + tail.Seam
 		}) {
-			tail := w.tails[group[0]].Tails[t]
-			if tail.Seam == "" {
-				continue
+			if tail := w.tails[group[0]].Tails[t]; tail.Seam != "" {
+				leave := w.some(group, func(i int) gauge.Measurement { return w.tails[i].Tails[t].Leave })
+				steps = append(steps, sentence(tail.text(leave, w.only(group))))
 			}
-			which := "first"
-			if tail.Last {
-				which = "last"
-			}
-			s += fmt.Sprintf(" the %s tail of the %s, at its %s %s corner, sews the %s: leave %s%s;", which, tail.Piece, tail.Corner[0], tail.Corner[1], tail.Seam,
-				w.some(group, func(i int) gauge.Measurement { return w.tails[i].Tails[t].Leave }), w.only(group))
 		}
 	}
 	for _, sm := range w.seams[0] {
@@ -339,16 +352,26 @@ func (w writer) tailText() string {
 		}
 		for _, group := range w.alike(func(i int) string { _, ok := fresh(i); return strconv.FormatBool(ok) }) {
 			if _, ok := fresh(group[0]); ok {
-				s += fmt.Sprintf(" the %s needs a new length of %s%s;", sm.Name, w.some(group, func(i int) gauge.Measurement { m, _ := fresh(i); return m }), w.only(group))
+				steps = append(steps, sentence("the "+sm.Name+w.only(group)+" needs a new length of "+
+					w.some(group, func(i int) gauge.Measurement { m, _ := fresh(i); return m })))
 			}
 		}
 	}
-	s += " all other tails, " + lengths(grade.Run[gauge.Measurement]{w.f.Sewing.end()}, func(m gauge.Measurement) gauge.Measurement { return m }, w.f.Centimetres) + ", are woven in."
+	rest := "All other tails, " + w.lone(w.f.Sewing.end()) + ", are woven in."
 	if long, ok := w.f.Sewing.Long(); ok {
-		s += " A yarn that is pulled through frays: where a tail is longer than " +
-			lengths(grade.Run[gauge.Measurement]{long}, func(m gauge.Measurement) gauge.Measurement { return m }, w.f.Centimetres) + ", sew with new lengths no longer than that."
+		rest += " Yarn that is pulled through frays: sew with no more than " + w.lone(long) + " at a time, and join new yarn."
 	}
-	return s
+	return append(steps, rest)
+}
+
+func sentence(s string) string {
+	first, n := utf8.DecodeRuneInString(s)
+	return string(unicode.ToUpper(first)) + s[n:] + "."
+}
+
+// lone prints one length for all sizes.
+func (w writer) lone(m gauge.Measurement) string {
+	return lengths(grade.Run[gauge.Measurement]{m}, func(m gauge.Measurement) gauge.Measurement { return m }, w.f.Centimetres)
 }
 
 // alike gathers the sizes that have the same key, in order.
@@ -377,26 +400,44 @@ func (w writer) only(sizes []int) string {
 	if len(sizes) == len(w.sizes) {
 		return ""
 	}
-	var names []string
-	for _, i := range sizes {
-		name := "number " + strconv.Itoa(i+1)
-		if len(w.f.Labels) > 0 {
-			name = w.f.Labels[i]
-		}
-		names = append(names, name)
+	names := make([]string, len(sizes))
+	for k, i := range sizes {
+		names[k] = w.label(i)
 	}
 	return " (size " + strings.Join(names, ", ") + ")"
 }
 
-// firstUnlike explains the plan of the first size whose sides are unlike.
-func firstUnlike(seams grade.Run[layout.Seam]) string {
-	for _, s := range seams {
-		if !s.Like() {
-			text, _ := MatchSeam(s).Explain() // both counts are in range
-			return text
+func (w writer) label(i int) string {
+	if len(w.f.Labels) > 0 {
+		return w.f.Labels[i]
+	}
+	return "number " + strconv.Itoa(i+1)
+}
+
+// plans says how the two sides of a seam meet, for all sizes: one to one, or
+// what is passed over on the longer side. The exact place of each is the plan of
+// MatchSeam, which would fill a page here.
+func (w writer) plans(seams grade.Run[layout.Seam]) string {
+	least, most, alike := gauge.MaxCount, 0, true
+	over := make(grade.Run[int], len(seams))
+	from := make(grade.Run[int], len(seams))
+	for i, s := range seams {
+		m := MatchSeam(s)
+		over[i], from[i] = m.From-m.Take, m.From
+		if over[i] > 0 {
+			alike = false
+			least, most = min(least, m.Take/over[i]), max(most, (m.Take+over[i]-1)/over[i])
 		}
 	}
-	return ""
+	if alike {
+		return "one to one"
+	}
+	every := strconv.Itoa(least)
+	if most > least {
+		every = fmt.Sprintf("%d to %d", least, most)
+	}
+	return fmt.Sprintf("one to one, and on the side that has more pass over %s of the %s, spread evenly: one after every %s pairs",
+		grade.Numbers(over), grade.Numbers(from), every)
 }
 
 func kind(s layout.Side) string {
@@ -408,9 +449,9 @@ func kind(s layout.Side) string {
 
 func (w writer) cocoon() []string {
 	return []string{
-		"Lay the panel flat, right side down, and fold it at the middle so that the two long open edges meet, right side out. " + w.fold("", "side") + ". Pin.",
-		w.sides("at each side count", "from the open edges towards the fold", "from the fold"),
-		checkStretch + " The open edges, " + w.measure("body opening") + " all round, go about neck, fronts and hips.",
+		"Lay the panel flat, right side down, and fold it at the middle so that the open edges meet, right side out. " + w.fold("The fold", "side", "either of them") + ". Pin.",
+		w.sides("at each side count", "from the open edges towards the fold", "the open edges in", "from the fold", checkStretch),
+		"The open edges, " + w.measure("body opening") + " all round, go about neck, fronts and hips.",
 	}
 }
 
@@ -419,18 +460,10 @@ func (w writer) poncho() []string {
 	return []string{
 		"Lay the first panel flat, right side up. Lay the second at a right angle to it, right side up, so that its short end meets the long side of the first at one end, the corners level. Pin.",
 		"First seam: count " + w.pairs("seam") + " " + w.word("seam") + " along that long side from the corner and place a marker. Join the whole short end, " +
-			grade.Text(s, func(s layout.Seam) string { return strconv.Itoa(s.Sides[0].Count) }) + " " + kind(s[0].Sides[0]) + ", to this stretch, eased in evenly (for the first size " +
-			first(firstUnlike(s), "one to one") + ").",
+			grade.Text(s, func(s layout.Seam) string { return strconv.Itoa(s.Sides[0].Count) }) + " " + kind(s[0].Sides[0]) + ", to this stretch, " + w.plans(s) + ".",
 		"Second seam: bring the short end of the first panel round to the long side of the second, at its far end, without twisting, and join it in the same way. " +
 			"What is left of the two long sides is the neck, " + w.measure("neck round") + " all round. Try whether the head goes through. " + checkStretch + " Fasten off.",
 	}
-}
-
-func first(s, otherwise string) string {
-	if s == "" {
-		return otherwise
-	}
-	return s
 }
 
 // anyGarment tells an app's own layout seam by seam.
@@ -441,12 +474,9 @@ func (w writer) anyGarment() []string {
 		for k, size := range w.seams {
 			run[k] = size[i]
 		}
-		text := strings.ToUpper(s.Name[:1]) + s.Name[1:] + ": join " + grade.Text(run, func(s layout.Seam) string { return strconv.Itoa(s.Pairs()) }) + " pairs, " +
+		text := s.Name + ": join " + grade.Text(run, func(s layout.Seam) string { return strconv.Itoa(s.Pairs()) }) + " pairs, " +
 			lengths(run, layout.Seam.Length, w.f.Centimetres)
-		if unlike := firstUnlike(run); unlike != "" {
-			text += ", eased in evenly (for the first size " + unlike + ")"
-		}
-		steps = append(steps, text+".")
+		steps = append(steps, sentence(text+", "+w.plans(run)))
 	}
 	return append(steps, checkStretch+" Fasten off.")
 }

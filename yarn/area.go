@@ -5,6 +5,7 @@ import (
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/internal/text"
+	"example.com/panelmath/yarn/internal/plain"
 	"example.com/panelmath/yarn/internal/say"
 )
 
@@ -45,8 +46,8 @@ func (a Area) Sign() int { return a.mm2.Sign() }
 // String returns a in square millimetres, as a decimal or a fraction:
 // "23225.76 sq mm". ParseArea reads it back.
 func (a Area) String() string {
-	if d := a.mm2.Decimal(10); exactly(d).Equal(a.mm2) {
-		return d.String() + " sq mm"
+	if d, ok := a.mm2.ExactDecimal(); ok {
+		return plain.Text(d) + " sq mm"
 	}
 	return a.mm2.String() + " sq mm"
 }

@@ -67,6 +67,9 @@ func ByPiece(lines ...Line) ([]Line, error) {
 		}
 		p := &pieces[j]
 		p.Length, p.Less, p.More = p.Length.Add(l.Length), p.Less.Add(l.Less), p.More.Add(l.More)
+		if err := finite("Lines", p.Length, p.Less, p.More); err != nil {
+			return nil, err
+		}
 	}
 	return pieces, nil
 }

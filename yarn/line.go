@@ -1,9 +1,9 @@
 package yarn
 
 import (
-	"fmt"
-
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/yarn/internal/bound"
+	"example.com/panelmath/yarn/internal/name"
 	"example.com/panelmath/yarn/internal/say"
 )
 
@@ -21,33 +21,26 @@ const (
 	Spare
 )
 
-// String names the part: "seam".
-func (p Part) String() string {
-	names := [...]string{"fabric", "foundation", "seam", "ends", "edging", "swatch", "margin"}
-	if int(p) < len(names) {
-		return names[p]
-	}
-	return fmt.Sprintf("Part(%d)", uint8(p))
-}
+var parts = [...]string{"fabric", "foundation", "seam", "ends", "edging", "swatch", "margin"}
 
-// MarshalText returns String. It returns a *gauge.FieldError for an unknown part.
+// String returns the name: "seam".
+func (p Part) String() string { return name.Of("Part", parts[:], uint8(p)) }
+
+// MarshalText returns String. It returns a *gauge.FieldError for a value that is
+// none of the above.
 func (p Part) MarshalText() ([]byte, error) {
-	if p > Spare {
-		return nil, &gauge.FieldError{Field: "Part", Got: p.String(), Want: "a part of a garment"}
-	}
-	return []byte(p.String()), nil
+	return name.Marshal("Part", parts[:], uint8(p))
 }
 
 // UnmarshalText reads what String prints. It returns a *gauge.ParseError for
 // anything else.
 func (p *Part) UnmarshalText(b []byte) error {
-	for q := Fabric; q <= Spare; q++ {
-		if q.String() == string(b) {
-			*p = q
-			return nil
-		}
+	n, err := name.Read("Part", parts[:], b)
+	if err != nil {
+		return err
 	}
-	return &gauge.ParseError{Kind: "part", Text: string(b), Cause: "want fabric, foundation, seam, ends, edging, swatch or margin"}
+	*p = Part(n)
+	return nil
 }
 
 // Line is one line of a quantity: the yarn that one thing takes, exact, and how
@@ -70,10 +63,13 @@ func (l Line) Validate() error {
 	if l.Part > Spare {
 		return &gauge.FieldError{Field: "Line.Part", Got: l.Part.String(), Want: "a part of a garment"}
 	}
-	if err := boundLength("Line.Length", l.Length); err != nil {
+	if err := bound.Length("Line.Length", l.Length); err != nil {
 		return err
 	}
-	if err := boundLength("Line.More", l.More); err != nil {
+	if err := bound.Length("Line.More", l.More); err != nil {
+		return err
+	}
+	if err := bound.Fine("Line.Less", l.Less); err != nil {
 		return err
 	}
 	if l.Less.Sign() < 0 || l.Less.Cmp(l.Length) > 0 {

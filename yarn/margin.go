@@ -5,6 +5,8 @@ import (
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/internal/text"
+	"example.com/panelmath/yarn/internal/bound"
+	"example.com/panelmath/yarn/internal/plain"
 	"github.com/shopspring/decimal"
 )
 
@@ -17,11 +19,11 @@ type Margin struct {
 // Validate returns a *gauge.FieldError if the percentage is below -100, above
 // 1000, or out of the bounds of a number.
 func (m Margin) Validate() error {
-	if _, err := ratioOf("Margin.Percent", m.Percent); err != nil {
+	if _, err := bound.Number("Margin.Percent", m.Percent); err != nil {
 		return err
 	}
 	if m.Percent.LessThan(decimal.NewFromInt(-100)) || m.Percent.GreaterThan(decimal.NewFromInt(1000)) {
-		return &gauge.FieldError{Field: "Margin.Percent", Got: m.Percent.String(), Want: "-100 to 1000", Err: gauge.ErrBounds}
+		return &gauge.FieldError{Field: "Margin.Percent", Got: plain.Text(m.Percent), Want: "-100 to 1000", Err: gauge.ErrBounds}
 	}
 	return nil
 }
@@ -30,7 +32,7 @@ func (m Margin) Validate() error {
 func (m Margin) share() gauge.Ratio { return over(exactly(m.Percent), gauge.Int(100)) }
 
 // String returns "10%", which ParseMargin reads back.
-func (m Margin) String() string { return m.Percent.String() + "%" }
+func (m Margin) String() string { return plain.Text(m.Percent) + "%" }
 
 // ParseMargin reads `10%`, `7.5 %`, `-5%`, `10 percent`. A bare number is not
 // read: 0.1 and 10 could both be meant.

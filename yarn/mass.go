@@ -6,6 +6,8 @@ import (
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/internal/text"
+	"example.com/panelmath/yarn/internal/bound"
+	"example.com/panelmath/yarn/internal/plain"
 	"github.com/shopspring/decimal"
 )
 
@@ -142,7 +144,7 @@ func (m Mass) Validate() error {
 	if !m.Unit.Valid() {
 		return &gauge.FieldError{Field: "Unit", Got: m.Unit.String(), Want: "g, kg, oz or lb"}
 	}
-	if _, err := ratioOf("Value", m.Value); err != nil {
+	if _, err := bound.Number("Value", m.Value); err != nil {
 		return err
 	}
 	if m.Value.Sign() < 0 {
@@ -165,14 +167,14 @@ func (m Mass) positive(field string) error {
 	return nil
 }
 
-// unset reports the zero value.
-func (m Mass) unset() bool { return m.Unit == 0 && m.Value.IsZero() }
+// IsZero reports whether m is the zero value: none was given. 0 g is a mass.
+func (m Mass) IsZero() bool { return m.Unit == 0 && m.Value.IsZero() }
 
 // Exact returns the mass as an exact mass.
 func (m Mass) Exact() ExactMass { return MassOf(exactly(m.Value), m.Unit) }
 
 // String returns "14.5 g", which ParseMass reads back.
-func (m Mass) String() string { return fmt.Sprintf("%v %v", m.Value, m.Unit) }
+func (m Mass) String() string { return plain.Text(m.Value) + " " + m.Unit.String() }
 
 // MarshalText returns String. It returns the error of Validate.
 func (m Mass) MarshalText() ([]byte, error) {
@@ -236,8 +238,8 @@ func (m ExactMass) Sign() int { return m.g.Sign() }
 
 // String returns m in grams: "14.5 g", or as a fraction, "1000/3 g".
 func (m ExactMass) String() string {
-	if d := m.g.Decimal(10); exactly(d).Equal(m.g) {
-		return d.String() + " g"
+	if d, ok := m.g.ExactDecimal(); ok {
+		return plain.Text(d) + " g"
 	}
 	return m.g.String() + " g"
 }

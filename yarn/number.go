@@ -1,23 +1,23 @@
 package yarn
 
 import (
-	"errors"
 	"strings"
 	"unicode"
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/internal/text"
+	"example.com/panelmath/yarn/internal/plain"
 	"github.com/shopspring/decimal"
 )
 
 // fractions are those that a tape or a label prints and that are exact decimals.
 var fractions = [...]struct {
 	sign, words string
-	value       string
+	thousandths int64
 }{
-	{"½", "1/2", "0.5"}, {"¼", "1/4", "0.25"}, {"¾", "3/4", "0.75"},
-	{"⅛", "1/8", "0.125"}, {"⅜", "3/8", "0.375"}, {"⅝", "5/8", "0.625"}, {"⅞", "7/8", "0.875"},
-	{"⅒", "1/10", "0.1"}, {"⅕", "1/5", "0.2"}, {"⅖", "2/5", "0.4"}, {"⅗", "3/5", "0.6"}, {"⅘", "4/5", "0.8"},
+	{"½", "1/2", 500}, {"¼", "1/4", 250}, {"¾", "3/4", 750},
+	{"⅛", "1/8", 125}, {"⅜", "3/8", 375}, {"⅝", "5/8", 625}, {"⅞", "7/8", 875},
+	{"⅒", "1/10", 100}, {"⅕", "1/5", 200}, {"⅖", "2/5", 400}, {"⅗", "3/5", 600}, {"⅘", "4/5", 800},
 }
 
 // splitUnit cuts `3 1/2 oz` into its number and its unit, which begins with a
@@ -56,7 +56,7 @@ func readNumber(s string) (d decimal.Decimal, cause string) {
 			if !gap {
 				continue // 11/2 is no 1 1/2
 			}
-			whole, d = strings.TrimRight(rest, " -"), decimal.RequireFromString(f.value)
+			whole, d = strings.TrimRight(rest, " -"), decimal.New(f.thousandths, -3)
 			if whole == "" {
 				return d, ""
 			}
@@ -66,26 +66,13 @@ func readNumber(s string) (d decimal.Decimal, cause string) {
 		}
 	}
 	if whole != "." && strings.Trim(whole, "0123456789.") == "" && strings.Count(whole, ".") <= 1 {
-		n, err := decimal.NewFromString(whole)
-		if err == nil && n.NumDigits() <= gauge.MaxDigits && n.Exponent() >= -gauge.MaxExponent {
+		n := plain.Parse(whole)
+		if n.NumDigits() <= gauge.MaxDigits && n.Exponent() >= -gauge.MaxExponent {
 			return n.Add(d), ""
 		}
 		return d, "more than 30 digits or 20 decimal places"
 	}
 	return d, text.Quote(s) + " is no number; " + want
-}
-
-// ratioOf returns d exactly, or a *gauge.FieldError that names field when d is
-// out of bounds.
-func ratioOf(field string, d decimal.Decimal) (gauge.Ratio, error) {
-	r, err := gauge.FromDecimal(d)
-	var f *gauge.FieldError
-	if errors.As(err, &f) {
-		g := *f
-		g.Field = field
-		return gauge.Ratio{}, &g
-	}
-	return r, err
 }
 
 // exactly returns d, which is known to be within bounds, as a ratio.

@@ -48,6 +48,9 @@ func Buy(label Label, margin Margin, lines ...Line) (Quantity, error) {
 			return Quantity{}, gauge.InField("Lines["+strconv.Itoa(i)+"]", err)
 		}
 		q.Net, q.Less, q.More = q.Net.Add(l.Length), q.Less.Add(l.Less), q.More.Add(l.More)
+		if err := finite("Lines", q.Net, q.Less, q.More); err != nil {
+			return Quantity{}, err
+		}
 	}
 	u := label.Length.Unit
 	spare := q.Net.Times(margin.share())

@@ -11,14 +11,6 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-func rat(s string) *big.Rat {
-	r, ok := new(big.Rat).SetString(s)
-	if !ok {
-		panic(s)
-	}
-	return r
-}
-
 // ratio turns a big.Rat into a Ratio.
 func ratio(r *big.Rat) gauge.Ratio {
 	x, err := gauge.ParseRatio(r.RatString())
@@ -160,7 +152,7 @@ func TestSwatchRefuses(t *testing.T) {
 		{"zero value", yarn.Swatch{}, "Swatch.Width.Unit: got Unit(0), want mm, cm, m, in, ft or yd"},
 		{"no height", yarn.Swatch{Width: six, Height: gauge.MustLength("0 in"), Mass: yarn.MustMass("1 g")}, "Swatch.Height: got 0 in, want more than 0"},
 		{"negative width", yarn.Swatch{Width: gauge.MustLength("-6 in"), Height: six, Mass: yarn.MustMass("1 g")}, "Swatch.Width: got -6 in, want more than 0"},
-		{"neither mass nor yarn", yarn.Swatch{Width: six, Height: six}, "Swatch.Mass.Unit: got MassUnit(0), want g, kg, oz or lb"},
+		{"neither mass nor yarn", yarn.Swatch{Width: six, Height: six}, "Swatch.Mass: got no mass and no length of yarn, want one of the two"},
 		{"no mass", yarn.Swatch{Width: six, Height: six, Mass: yarn.MustMass("0 g")}, "Swatch.Mass: got 0 g, want more than 0"},
 		{"both", yarn.Swatch{Width: six, Height: six, Mass: yarn.MustMass("1 g"), Yarn: yarn.MustLength("1 m")}, "Swatch.Yarn: got both a mass and a length of yarn, want one of the two"},
 		{"no yarn", yarn.Swatch{Width: six, Height: six, Yarn: yarn.MustLength("0 m")}, "Swatch.Yarn: got 0 m, want more than 0"},

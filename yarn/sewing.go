@@ -4,6 +4,8 @@ import (
 	"fmt"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/yarn/internal/bound"
+	"example.com/panelmath/yarn/internal/plain"
 	"example.com/panelmath/yarn/internal/say"
 	"github.com/shopspring/decimal"
 )
@@ -34,11 +36,11 @@ func (s Sewing) end() gauge.Length {
 // Validate returns a *gauge.FieldError if the factor is negative or above 100,
 // or the end is negative or not valid.
 func (s Sewing) Validate() error {
-	if _, err := ratioOf("Sewing.Factor", s.Factor); err != nil {
+	if _, err := bound.Number("Sewing.Factor", s.Factor); err != nil {
 		return err
 	}
 	if s.Factor.Sign() < 0 || s.Factor.GreaterThan(decimal.NewFromInt(100)) {
-		return &gauge.FieldError{Field: "Sewing.Factor", Got: s.Factor.String(), Want: "0 to 100", Err: gauge.ErrBounds}
+		return &gauge.FieldError{Field: "Sewing.Factor", Got: plain.Text(s.Factor), Want: "0 to 100", Err: gauge.ErrBounds}
 	}
 	if err := s.end().Validate(); err != nil {
 		return gauge.InField("Sewing.End", err)
@@ -56,11 +58,11 @@ func (s Sewing) Seam(name string, length gauge.Measurement) (Line, error) {
 	if err := s.Validate(); err != nil {
 		return Line{}, err
 	}
-	if err := boundLength("Seam.Length", length); err != nil {
+	if err := bound.Length("Seam.Length", length); err != nil {
 		return Line{}, err
 	}
 	u := s.end().Unit
 	total := length.Times(exactly(s.Factor)).Add(s.end().Measurement().Times(gauge.Int(2)))
 	return Line{Name: name, Part: Seam, Length: total,
-		Why: fmt.Sprintf("%s times %v and twice %v for the ends is %s", say.In(length, u), s.Factor, s.end(), say.In(total, u))}.checked()
+		Why: fmt.Sprintf("%s times %s and twice %v for the ends is %s", say.In(length, u), plain.Text(s.Factor), s.end(), say.In(total, u))}.checked()
 }

@@ -4,6 +4,8 @@ import (
 	"fmt"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/yarn/internal/bound"
+	"example.com/panelmath/yarn/internal/plain"
 	"example.com/panelmath/yarn/internal/say"
 	"github.com/shopspring/decimal"
 )
@@ -32,19 +34,19 @@ func (r Reading) validate(s Swatch) error {
 			return &gauge.FieldError{Field: "Swatch.Reading.Side", Got: r.Side.String(), Want: "at least 0 and less than the swatch"}
 		}
 	}
-	if !r.Mass.unset() {
+	if !r.Mass.IsZero() {
 		if err := r.Mass.Validate(); err != nil {
 			return gauge.InField("Swatch.Reading.Mass", err)
 		}
-		if s.Mass.unset() || r.Mass.Exact().Cmp(s.Mass.Exact()) >= 0 {
+		if s.Mass.IsZero() || r.Mass.Exact().Cmp(s.Mass.Exact()) >= 0 {
 			return &gauge.FieldError{Field: "Swatch.Reading.Mass", Got: r.Mass.String(), Want: "less than the mass of the swatch"}
 		}
 	}
-	if !r.Yarn.unset() {
+	if !r.Yarn.IsZero() {
 		if err := r.Yarn.Validate(); err != nil {
 			return gauge.InField("Swatch.Reading.Yarn", err)
 		}
-		if s.Yarn.unset() || r.Yarn.Measurement().Cmp(s.Yarn.Measurement()) >= 0 {
+		if s.Yarn.IsZero() || r.Yarn.Measurement().Cmp(s.Yarn.Measurement()) >= 0 {
 			return &gauge.FieldError{Field: "Swatch.Reading.Yarn", Got: r.Yarn.String(), Want: "less than the yarn of the swatch"}
 		}
 	}
@@ -59,7 +61,7 @@ func (s Swatch) spread() (low, high gauge.Ratio) {
 	smaller := Rectangle(s.Width.Measurement().Sub(d), s.Height.Measurement().Sub(d))
 	low, high = over(s.Area().mm2, larger.mm2), over(s.Area().mm2, smaller.mm2)
 	off := gauge.Ratio{}
-	if s.Yarn.unset() {
+	if s.Yarn.IsZero() {
 		off = over(s.Reading.Mass.Exact().g, s.Mass.Exact().g)
 	} else {
 		off, _ = s.Reading.Yarn.Measurement().Per(s.Yarn.Measurement())
@@ -86,13 +88,13 @@ func GaugeSpread(g gauge.Gauge, stitches, rows decimal.Decimal) (low, high gauge
 		of    int
 		off   decimal.Decimal
 	}{{"Stitches", g.Stitches.Count, g.Stitches.Of, stitches}, {"Rows", g.Rows.Count, g.Rows.Of, rows}} {
-		off, err := ratioOf(side.field, side.off)
+		off, err := bound.Number(side.field, side.off)
 		if err != nil {
 			return gauge.Ratio{}, gauge.Ratio{}, err
 		}
 		count := exactly(side.count).Mul(gauge.Int(max(side.of, 1)))
 		if off.Sign() < 0 || off.Cmp(count) >= 0 {
-			return gauge.Ratio{}, gauge.Ratio{}, &gauge.FieldError{Field: side.field, Got: side.off.String(), Want: "at least 0 and less than the count of the gauge"}
+			return gauge.Ratio{}, gauge.Ratio{}, &gauge.FieldError{Field: side.field, Got: plain.Text(side.off), Want: "at least 0 and less than the count of the gauge"}
 		}
 		low, high = low.Mul(over(count, count.Add(off))), high.Mul(over(count, count.Sub(off)))
 	}
@@ -117,11 +119,12 @@ func (l Line) Widen(low, high gauge.Ratio) (Line, error) {
 
 // Comparison is how two ways to the same line agree.
 type Comparison struct {
-	A, B  Line
-	Apart gauge.Measurement // B less A; negative where B is less
-	Share gauge.Ratio       // Apart as a share of A
-	Agree bool              // the spreads of the two touch or overlap
-	Gap   gauge.Measurement // what lies between the spreads; nothing where they agree
+	A     Line              `json:"a"`
+	B     Line              `json:"b"`
+	Apart gauge.Measurement `json:"apart"` // B less A; negative where B is less
+	Share gauge.Ratio       `json:"share"` // Apart as a share of A
+	Agree bool              `json:"agree"` // the spreads of the two touch or overlap
+	Gap   gauge.Measurement `json:"gap"`   // what lies between the spreads; nothing where they agree
 }
 
 // Compare compares two ways to the same line: by swatch and by stitches, say.

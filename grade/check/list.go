@@ -6,16 +6,17 @@ import (
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/grade"
+	"example.com/panelmath/grade/internal/plain"
 	"github.com/shopspring/decimal"
 )
 
 // List is one value per size as a pattern prints it. The zero value has no
 // sizes and is not valid.
 type List struct {
-	Name   string                     // what the values are: "back, stitches"
-	Sizes  grade.Run[string]          // the labels
-	Values grade.Run[decimal.Decimal] // one for each size; 0 skips the size
-	Unit   gauge.Unit                 // of lengths; no unit for counts
+	Name   string                     `json:"name"`          // what the values are: "back, stitches"
+	Sizes  grade.Run[string]          `json:"sizes"`         // the labels
+	Values grade.Run[decimal.Decimal] `json:"values"`        // one for each size; 0 skips the size
+	Unit   gauge.Unit                 `json:"unit,omitzero"` // of lengths; no unit for counts
 }
 
 // Counts returns a list of counts.
@@ -70,7 +71,7 @@ func (l List) Validate() error {
 			return bad(err)
 		}
 		if v.Abs().Cmp(decimal.NewFromInt(gauge.MaxCount)) > 0 {
-			return bad(fmt.Errorf("got %v, want at most 100000: %w", v, gauge.ErrBounds))
+			return bad(fmt.Errorf("got %s, want at most 100000: %w", plain.Number(v), gauge.ErrBounds))
 		}
 	}
 	return nil
@@ -92,9 +93,9 @@ func validate(lists ...List) error {
 // print returns v with the list's unit.
 func (l List) print(v decimal.Decimal) string {
 	if l.Unit == 0 {
-		return v.String()
+		return plain.Number(v)
 	}
-	return v.String() + " " + l.Unit.String()
+	return gauge.Length{Value: v, Unit: l.Unit}.String()
 }
 
 // measurement returns the value of size i as a length.

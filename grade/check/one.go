@@ -211,7 +211,7 @@ func Legal(l List, rule gauge.Rule) ([]Finding, error) {
 		}
 		want := ""
 		if r := l.evenRepairs(); len(r) == 1 && r[0].at == i && legal(r[0].value) {
-			want = r[0].value.String()
+			want = l.print(r[0].value)
 		} else if x, err := gauge.FromDecimal(v); err == nil {
 			if c, err := rule.Round(x); err == nil && c.Below != c.Above {
 				want = gauge.Int(c.Below).String() + " or " + gauge.Int(c.Above).String()

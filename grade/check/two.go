@@ -5,6 +5,7 @@ import (
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/grade"
+	"example.com/panelmath/grade/internal/plain"
 	"github.com/shopspring/decimal"
 )
 
@@ -25,7 +26,7 @@ func (p pair) findings() []Finding {
 			both++
 		}
 	}
-	if len(out) == both && both > 1 {
+	if len(out) > 0 && len(out) == both {
 		for _, by := range []int{1, -1} {
 			if f, ok := p.shifted(by); ok {
 				return []Finding{f}
@@ -86,6 +87,9 @@ func (p pair) shifted(by int) (Finding, bool) {
 // differ in length, own is a list of counts, or other is not in the grid's unit.
 func Units(own, other List, grid gauge.Grid) ([]Finding, error) {
 	if err := validate(own, other); err != nil {
+		return nil, err
+	}
+	if err := grid.Validate(); err != nil {
 		return nil, err
 	}
 	if own.Unit == 0 {
@@ -205,11 +209,11 @@ func AtMost(l, limit List) ([]Finding, error) {
 
 // Fabric says how a count makes a width.
 type Fabric struct {
-	Over       gauge.Over   // stitches (or rows) over their span
-	Pieces     int          // widths like the printed one that the count makes; 0 stands for 1
-	NotCounted int          // stitches that make no width: a steek, a seam, an overlap
-	Grid       gauge.Grid   // on which the widths are printed
-	Within     gauge.Length // a printed width this far off is right; nothing at all means: as the grid prints it
+	Over       gauge.Over   `json:"over"`            // stitches (or rows) over their span
+	Pieces     int          `json:"pieces"`          // widths like the printed one that the count makes; 0 stands for 1
+	NotCounted int          `json:"not_counted"`     // stitches that make no width: a steek, a seam, an overlap
+	Grid       gauge.Grid   `json:"grid"`            // on which the widths are printed
+	Within     gauge.Length `json:"within,omitzero"` // a printed width this far off is right; nothing at all means: as the grid prints it
 }
 
 // Validate returns a *gauge.FieldError if a field is out of its range.
@@ -222,6 +226,9 @@ func (f Fabric) Validate() error {
 	}
 	if f.NotCounted < 0 || f.NotCounted > gauge.MaxCount {
 		return &gauge.FieldError{Field: "Fabric.NotCounted", Got: strconv.Itoa(f.NotCounted), Want: "0 to 100000", Err: gauge.ErrBounds}
+	}
+	if err := f.Grid.Validate(); err != nil {
+		return gauge.InField("Fabric", err)
 	}
 	if f.Within.Unit == 0 && f.Within.Value.IsZero() {
 		return nil
@@ -291,7 +298,7 @@ func Widths(counts, widths List, f Fabric) ([]Finding, error) {
 }
 
 func (f Fabric) gauge() string {
-	return f.Over.Count.Mul(decimal.NewFromInt(int64(max(f.Over.Of, 1)))).String() + " over " + f.Over.Span.String()
+	return plain.Number(f.Over.Count.Mul(decimal.NewFromInt(int64(max(f.Over.Of, 1))))) + " over " + f.Over.Span.String()
 }
 
 // Sum finds sizes in which the parts do not add up to the whole. A part that is
@@ -316,13 +323,13 @@ func Sum(whole List, parts ...List) ([]Finding, error) {
 	}
 	var out []Finding
 	for i := range whole.Sizes {
-		sum, text := decimal.Zero, ""
+		sum, text := decimal.Decimal{}, ""
 		for k, p := range parts {
 			sum = sum.Add(p.Values[i])
 			if k > 0 {
 				text += " + "
 			}
-			text += p.Values[i].String()
+			text += plain.Number(p.Values[i])
 		}
 		over := sum.Sub(whole.Values[i])
 		if over.IsZero() {

@@ -1,23 +1,23 @@
 package fit
 
 import (
-	"fmt"
 	"slices"
 	"strconv"
 	"strings"
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/grade"
+	"example.com/panelmath/grade/internal/enum"
 )
 
 // Criterion is one measure on which a size is chosen.
 type Criterion struct {
-	Measure  grade.Measure
-	Body     gauge.Length            // of the one who will wear it
-	Finished grade.Run[gauge.Length] // of the garment, one for each size
-	Wanted   grade.Ease              // the ease hoped for; inside Window
-	Window   Window                  // the ease that will do
-	Free     bool                    // any ease will do: Window is not looked at
+	Measure  grade.Measure           `json:"measure"`
+	Body     gauge.Length            `json:"body"`     // of the one who will wear it
+	Finished grade.Run[gauge.Length] `json:"finished"` // of the garment, one for each size
+	Wanted   grade.Ease              `json:"wanted"`   // the ease hoped for; inside Window
+	Window   Window                  `json:"window"`   // the ease that will do
+	Free     bool                    `json:"free"`     // any ease will do: Window is not looked at
 }
 
 // validate returns an error if c is not valid for so many sizes.
@@ -65,36 +65,51 @@ const (
 	Tied                  // several are equally good
 )
 
+func verdictNames() []string { return []string{"none", "chosen", "tied"} }
+
 // String returns "none", "chosen" or "tied".
 func (v Verdict) String() string {
-	names := [...]string{"none", "chosen", "tied"}
-	if int(v) < len(names) {
-		return names[v]
+	return enum.Name("Verdict", v, verdictNames())
+}
+
+// MarshalText returns String, or a *gauge.FieldError for a value that is not
+// valid.
+func (v Verdict) MarshalText() ([]byte, error) {
+	return enum.Marshal("Verdict", v, verdictNames())
+}
+
+// UnmarshalText reads what String returns. It returns a *gauge.ParseError for
+// anything else.
+func (v *Verdict) UnmarshalText(b []byte) error {
+	u, err := enum.Parse[Verdict]("Verdict", string(b), verdictNames())
+	if err != nil {
+		return err
 	}
-	return fmt.Sprintf("Verdict(%d)", uint8(v))
+	*v = u
+	return nil
 }
 
 // Choice is the answer of Choose.
 type Choice struct {
-	Verdict Verdict
-	Sizes   []string // the best; all that tie; for None, those that miss by least
-	Reports []Report // every size, in order
+	Verdict Verdict  `json:"verdict"`
+	Sizes   []string `json:"sizes"`   // the best; all that tie; for None, those that miss by least
+	Reports []Report `json:"reports"` // every size, in order
 }
 
 // Report is what one size would give.
 type Report struct {
-	Size   string
-	Fits   bool // inside every window
-	Picked bool // among Choice.Sizes
-	Of     []Measured
+	Size   string     `json:"size"`
+	Fits   bool       `json:"fits"`   // inside every window
+	Picked bool       `json:"picked"` // among Choice.Sizes
+	Of     []Measured `json:"of"`
 }
 
 // Measured is what one size would give in one measure.
 type Measured struct {
-	Criterion Criterion
-	Ease      gauge.Measurement // what the garment measures beyond the body
-	Off       gauge.Measurement // beyond the wanted ease; less than nothing where it is tighter
-	Miss      gauge.Measurement // beyond the window; nothing inside it
+	Criterion Criterion         `json:"criterion"`
+	Ease      gauge.Measurement `json:"ease"` // what the garment measures beyond the body
+	Off       gauge.Measurement `json:"off"`  // beyond the wanted ease; less than nothing where it is tighter
+	Miss      gauge.Measurement `json:"miss"` // beyond the window; nothing inside it
 }
 
 // Choose finds the size for one body. A size will do if its ease lies inside

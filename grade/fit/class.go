@@ -13,17 +13,17 @@ import (
 
 // Class is a fit class of the Craft Yarn Council's standard, in one edition.
 type Class struct {
-	Name    string // very-close, close, classic, loose, oversized: the same in both editions
-	Printed string // the edition's own words: "Standard fit"
-	Edition string // current or earlier
-	Inches  Window
-	Metric  Window // centimetres as printed
+	Name    string `json:"name"`    // very-close, close, classic, loose, oversized: the same in both editions
+	Printed string `json:"printed"` // the edition's own words: "Standard fit"
+	Edition string `json:"edition"` // current or earlier
+	Inches  Window `json:"inches"`
+	Metric  Window `json:"metric"` // centimetres as printed
 	// HasMetric is false where the edition's centimetres were not seen; then
 	// Metric is the zero Window.
-	HasMetric bool
-	Basis     grade.Basis
-	Source    string
-	Note      string
+	HasMetric bool        `json:"has_metric"`
+	Basis     grade.Basis `json:"basis"`
+	Source    string      `json:"source"`
+	Note      string      `json:"note"`
 }
 
 //go:embed fit-ease.csv

@@ -229,3 +229,15 @@ func ExampleVerdict_String() {
 	fmt.Println(fit.None, fit.Chosen, fit.Tied)
 	// Output: none chosen tied
 }
+
+func ExampleVerdict_MarshalText() {
+	b, err := fit.Tied.MarshalText()
+	fmt.Println(string(b), err)
+	// Output: tied <nil>
+}
+
+func ExampleVerdict_UnmarshalText() {
+	var v fit.Verdict
+	fmt.Println(v.UnmarshalText([]byte("chosen")), v)
+	// Output: <nil> chosen
+}

@@ -1,6 +1,7 @@
 package fit_test
 
 import (
+	"encoding/json"
 	"testing"
 
 	"example.com/panelmath/gauge"
@@ -188,4 +189,32 @@ func TestWindow(t *testing.T) {
 	require.EqualError(t, fit.Window{Most: grade.Ease{Unit: 99}}.Validate(), "Window.Most.Ease.Unit: got Unit(99), want mm, cm, m, in, ft or yd")
 	require.NoError(t, fit.Window{Least: grade.MustEase("5%"), Most: grade.MustEase("1 in")}.Validate(), "kinds that can't be compared without a body")
 	require.Equal(t, "Verdict(7)", fit.Verdict(7).String())
+}
+
+func TestJSON(t *testing.T) {
+	s, err := fit.Best(wearers(t, "women", grade.Chest, gauge.Inch), grade.MustEase("9 in"), 4)
+	require.NoError(t, err)
+	c, err := fit.Choose(grade.Run[string]{"S", "M"}, fit.Criterion{Body: gauge.MustLength("40 in"), Finished: inches("42", "44"), Free: true})
+	require.NoError(t, err)
+	classes, err := fit.Classes("earlier")
+	require.NoError(t, err)
+	for name, c := range map[string]struct{ value, back any }{
+		"split": {s, new(fit.Split)}, "choice": {c, new(fit.Choice)}, "class": {classes[0], new(fit.Class)},
+	} {
+		t.Run(name, func(t *testing.T) {
+			b, err := json.Marshal(c.value)
+			require.NoError(t, err)
+			require.NoError(t, json.Unmarshal(b, c.back))
+			again, err := json.Marshal(c.back)
+			require.NoError(t, err)
+			require.Equal(t, string(b), string(again))
+		})
+	}
+	b, err := json.Marshal(s.Parts[0])
+	require.NoError(t, err)
+	require.Equal(t, `{"from":0,"to":2,"finished":"1092.2 mm","up_to":"1092.2 mm","least":"228.6 mm","most":"381 mm"}`, string(b))
+	var v fit.Verdict
+	require.EqualError(t, v.UnmarshalText([]byte("maybe")), `parse verdict: "maybe": unknown verdict "maybe"; want none, chosen, tied`)
+	_, err = fit.Verdict(9).MarshalText()
+	require.Error(t, err)
 }

@@ -20,7 +20,6 @@ type line struct {
 	first   []int      // place → its first wearer; one more at the end
 	low     []*big.Int // smallest body at a place
 	fin     []*big.Int // garment for the largest body at a place
-	sum     []*big.Int // sum[i]: the low ends of all wearers before place i
 }
 
 func newLine(wearers []Wearer, ease grade.Ease) *line {
@@ -37,12 +36,9 @@ func newLine(wearers []Wearer, ease grade.Ease) *line {
 		l.fit(fin)
 	}
 	l.first = append(l.first, len(wearers))
-	l.sum = []*big.Int{new(big.Int)}
 	for i := range lows {
 		l.low = append(l.low, l.ticks(lows[i]))
 		l.fin = append(l.fin, l.ticks(fins[i]))
-		alike := big.NewInt(int64(l.first[i+1] - l.first[i]))
-		l.sum = append(l.sum, alike.Mul(alike, l.low[i]).Add(alike, l.sum[i]))
 	}
 	return l
 }
@@ -69,11 +65,10 @@ func (l *line) n() int { return len(l.low) }
 // cost sets z to the largest ease in the group [i, j): that of its smallest body.
 func (l *line) cost(z *big.Int, i, j int) *big.Int { return z.Sub(l.fin[j-1], l.low[i]) }
 
-// total sets z to the ease over all wearers of the group [i, j).
-func (l *line) total(z, t *big.Int, i, j int) *big.Int {
-	t.SetInt64(int64(l.first[j] - l.first[i]))
-	z.Mul(t, l.fin[j-1])
-	return z.Sub(z, t.Sub(l.sum[j], l.sum[i]))
+// total sets z to the sum of the garments of all wearers of the group [i, j).
+// The bodies are the same in every split: the least sum has the least ease.
+func (l *line) total(z *big.Int, i, j int) *big.Int {
+	return z.Mul(z.SetInt64(int64(l.first[j]-l.first[i])), l.fin[j-1])
 }
 
 // within returns, for each j, the earliest i for which [i, j) stays inside w.
@@ -245,7 +240,7 @@ func (l *line) ties(k int, allowed []int) int {
 	return int(ways.Int64())
 }
 
-// totals holds the least total ease of the places from i on in g groups, where
+// totals holds the least sum of garments of the places from i on in g groups, where
 // it can be done.
 type totals struct {
 	l     *line
@@ -270,7 +265,7 @@ func (l *line) totals(k int, allowed []int) totals {
 	t.least[0] = make([]*big.Int, n+1)
 	t.least[0][n] = new(big.Int)
 	lo, hi := n, n // the starts from which g-1 groups can reach the end
-	z, tmp := new(big.Int), new(big.Int)
+	z := new(big.Int)
 	for g := 1; g <= k; g++ {
 		row, rest := make([]*big.Int, n+1), t.least[g-1]
 		var fill func(ilo, ihi, jlo, jhi int)
@@ -281,7 +276,7 @@ func (l *line) totals(k int, allowed []int) totals {
 			i := (ilo + ihi) / 2
 			best := -1
 			for j := max(jlo, i+1); j <= min(jhi, t.reach[i]); j++ {
-				l.total(z, tmp, i, j).Add(z, rest[j])
+				l.total(z, i, j).Add(z, rest[j])
 				if best < 0 || z.Cmp(row[i]) < 0 {
 					best = j
 					row[i] = new(big.Int).Set(z)
@@ -303,7 +298,7 @@ func (l *line) totals(k int, allowed []int) totals {
 func (t totals) splits(most int) [][]int {
 	var out [][]int
 	ends := make([]int, 0, t.k)
-	z, tmp := new(big.Int), new(big.Int)
+	z := new(big.Int)
 	var walk func(g, i int)
 	walk = func(g, i int) {
 		if g == 0 {
@@ -312,7 +307,7 @@ func (t totals) splits(most int) [][]int {
 		}
 		for j := i + 1; j <= t.reach[i] && len(out) < most; j++ {
 			rest := t.least[g-1][j]
-			if rest == nil || t.l.total(z, tmp, i, j).Add(z, rest).Cmp(t.least[g][i]) != 0 {
+			if rest == nil || t.l.total(z, i, j).Add(z, rest).Cmp(t.least[g][i]) != 0 {
 				continue
 			}
 			ends = append(ends, j)

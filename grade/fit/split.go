@@ -11,40 +11,41 @@ import (
 
 // Split is wearers split into groups, and why no other split is better.
 type Split struct {
-	Ease    grade.Ease // what every garment measures beyond the largest body of its group
-	Wearers []Wearer   // from the smallest to the largest
-	Parts   []Part     // from the smallest to the largest
+	Ease    grade.Ease `json:"ease"`    // what every garment measures beyond the largest body of its group
+	Wearers []Wearer   `json:"wearers"` // from the smallest to the largest
+	Parts   []Part     `json:"parts"`   // from the smallest to the largest
 	// Worst is the largest ease that anybody gets; Total is the ease over all
 	// wearers, each at the low end.
-	Worst gauge.Measurement
-	Total gauge.Measurement
+	Worst gauge.Measurement `json:"worst"`
+	Total gauge.Measurement `json:"total"`
 	// Witness holds places in Wearers: no two of them can share a group, within
 	// the window of Fewest, or for less than Worst in Best. One place alone says
 	// that this wearer's own range already takes Worst.
-	Witness []int
+	Witness []int `json:"witness"`
 	// Ties is the number of splits into as many groups with the same Worst, this
 	// one included; the largest int stands for more.
-	Ties int
+	Ties int `json:"ties"`
 	// Others holds the splits that tie in Worst and in Total, as the number of
 	// wearers in each group: at most MaxOthers of them.
-	Others [][]int
+	Others [][]int `json:"others"`
 }
 
 // Part is one group of a Split.
 type Part struct {
-	From, To int               // the wearers Split.Wearers[From:To]
-	Finished gauge.Measurement // the garment: Ease beyond the largest body of the group
-	UpTo     gauge.Measurement // how large it may be inside the window of Fewest; Finished where there is no upper limit
-	Least    gauge.Measurement // ease of the largest body
-	Most     gauge.Measurement // ease of the smallest body
+	From     int               `json:"from"`     // the wearers Split.Wearers[From:To]
+	To       int               `json:"to"`       // the wearers Split.Wearers[From:To]
+	Finished gauge.Measurement `json:"finished"` // the garment: Ease beyond the largest body of the group
+	UpTo     gauge.Measurement `json:"up_to"`    // how large it may be inside the window of Fewest; Finished where there is no upper limit
+	Least    gauge.Measurement `json:"least"`    // ease of the largest body
+	Most     gauge.Measurement `json:"most"`     // ease of the smallest body
 }
 
 // Worn is what one wearer gets from a Split.
 type Worn struct {
-	Name   string
-	Part   int               // place in Split.Parts
-	AtLow  gauge.Measurement // ease on the smallest body of the wearer's range
-	AtHigh gauge.Measurement // ease on the largest
+	Name   string            `json:"name"`
+	Part   int               `json:"part"`    // place in Split.Parts
+	AtLow  gauge.Measurement `json:"at_low"`  // ease on the smallest body of the wearer's range
+	AtHigh gauge.Measurement `json:"at_high"` // ease on the largest
 }
 
 // Fewest splits wearers into the fewest groups that keep the ease of each of

@@ -11,7 +11,7 @@ import (
 
 // Limits of a split.
 const (
-	MaxWearers = 100_000
+	MaxWearers = 10_000
 	MaxGroups  = grade.MaxSizes
 	// MaxOthers is the most splits that Split.Others lists.
 	MaxOthers = 64
@@ -73,7 +73,7 @@ func Bodies(lengths ...gauge.Length) []Wearer {
 // alike in the order given.
 func sorted(wearers []Wearer) ([]Wearer, error) {
 	if len(wearers) == 0 || len(wearers) > MaxWearers {
-		return nil, &gauge.FieldError{Field: "wearers", Got: strconv.Itoa(len(wearers)), Want: "1 to 100000", Err: gauge.ErrBounds}
+		return nil, &gauge.FieldError{Field: "wearers", Got: strconv.Itoa(len(wearers)), Want: "1 to 10000", Err: gauge.ErrBounds}
 	}
 	type measured struct {
 		Wearer

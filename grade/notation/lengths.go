@@ -7,14 +7,15 @@ import (
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/grade"
+	"example.com/panelmath/grade/internal/plain"
 	"example.com/panelmath/internal/text"
 )
 
 // Lengths is a list of measurements as it stands in a pattern: in one unit, or
 // in two. The zero value is an empty list.
 type Lengths struct {
-	Own   grade.Run[gauge.Length] // the designer's own unit, printed first
-	Other grade.Run[gauge.Length] // the same in the other unit; empty where one unit is printed
+	Own   grade.Run[gauge.Length] `json:"own"`   // the designer's own unit, printed first
+	Other grade.Run[gauge.Length] `json:"other"` // the same in the other unit; empty where one unit is printed
 }
 
 // Text prints measurements on a grid, in the house style, with the unit at the
@@ -39,8 +40,9 @@ func Both(r grade.Run[gauge.Measurement], own, other gauge.Grid) string {
 }
 
 // ReadLengths reads what Text and Both print, in any style of Read, with
-// fractions: "48½ (56, 66) in [123 (142, 167.5) cm]". The second unit stands in
-// square or round brackets or after a slash. A lone value stands for all n
+// fractions: "48½ (56, 66) in [123 (142, 167.5) cm]". The unit stands once at the
+// end of a list, or, where there is one list, with every value: 38" (40", 42").
+// The second unit stands in square or round brackets or after a slash. A lone value stands for all n
 // sizes; where n is 0, for as many as the other list has.
 //
 // It returns the errors of Read, and a *gauge.ParseError with the place if a
@@ -49,6 +51,9 @@ func Both(r grade.Run[gauge.Measurement], own, other gauge.Grid) string {
 func ReadLengths(s string, n int) (Lengths, error) {
 	if len(s) > text.Limit {
 		return Lengths{}, &gauge.ParseError{Kind: kind, Text: s, At: text.Limit, Cause: "text too long; at most 10000 characters"}
+	}
+	if own, err := Read(s, n, gauge.ParseLength); err == nil && oneUnit(own) {
+		return Lengths{Own: own}, nil // every value with its own unit
 	}
 	own, at, err := lengthsAt(s, 0, len(s), n)
 	if err != nil {
@@ -91,6 +96,15 @@ func ReadLengths(s string, n int) (Lengths, error) {
 	return l, nil
 }
 
+func oneUnit(r grade.Run[gauge.Length]) bool {
+	for _, l := range r {
+		if l.Unit != r[0].Unit {
+			return false
+		}
+	}
+	return true
+}
+
 // lengthsAt reads a list and its unit in s[from:to], and returns where it ends.
 func lengthsAt(s string, from, to, n int) (grade.Run[gauge.Length], int, error) {
 	part := s[from:to]
@@ -121,7 +135,7 @@ func lengthsAt(s string, from, to, n int) (grade.Run[gauge.Length], int, error) 
 // String prints the lists as they are, in the house style, with decimals:
 // "48.5 (56, 66) in [123 (142, 167.5) cm]". ReadLengths reads it back.
 func (l Lengths) String() string {
-	number := func(x gauge.Length) string { return x.Value.String() }
+	number := func(x gauge.Length) string { return plain.Number(x.Value) }
 	s := ""
 	if len(l.Own) > 0 {
 		s = grade.Text(l.Own, number) + " " + l.Own[0].Unit.String()

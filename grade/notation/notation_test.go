@@ -101,6 +101,7 @@ func TestReadPublished(t *testing.T) {
 		{"common practice, no source", "8 (10) 12 (14)", 4, grade.Run[int]{8, 10, 12, 14}},
 		{"an en dash", " 10 – 12–14 ", 3, grade.Run[int]{10, 12, 14}},
 		{"any number of sizes", "1 (2)", 0, grade.Run[int]{1, 2}},
+		{"the largest count", "100000", 1, grade.Run[int]{100000}},
 	} {
 		t.Run(c.source, func(t *testing.T) {
 			got, err := notation.ReadNumbers(c.text, c.sizes)
@@ -120,17 +121,16 @@ func TestReadRefuses(t *testing.T) {
 		{"101 (113, 125]", 3, 13, `stray "]" before the end; no bracket of its kind is open`},
 		{"101 (113, 125))", 3, 14, `stray ")" before the end; no bracket of its kind is open`},
 		{"101 (113 (125))", 3, 9, `stray "(" before "125))"; a bracket is open already`},
-		{"101 (113, 125", 3, 13, `the bracket "(" is not closed`},
 		{"101 (113,, 125)", 3, 9, `no value before ", 125)"`},
 		{"101 (113, )", 3, 10, `no value before ")"`},
 		{"101 ()", 3, 5, `no value before ")"`},
 		{"(101, 113)", 2, 0, `no value before "(101, 113)"; the smallest size stands outside the brackets`},
 		{"101, 113", 2, 3, `stray "," before " 113"; want brackets round the larger sizes: 101 (113, 125)`},
 		{"101 (113: 125, 137)", 4, 13, `stray "," before " 137)"; the list is separated by ":"`},
-		{"101 (113, 125) sts", 3, 15, `unexpected "sts" after the brackets`},
+		{"101 (113, 125) sts", 3, 15, `unexpected "sts" outside the brackets`},
 		{"8 (10) 12 (14, 16)", 5, 15, `a second value in a bracket, where brackets take turns: "16"`},
-		{"8 (10, 12) 14 (16)", 5, 11, `a value outside the brackets: "14"`},
-		{"8 (10) (12) 14 (16)", 5, 15, `stray "(" before "16)"; want one value for each bracket`},
+		{"8 (10, 12) 14 (16)", 5, 11, `unexpected "14" outside the brackets`},
+		{"8 (10) (12) 14 (16)", 5, 12, `unexpected "14" outside the brackets`},
 		{"8 (10) 12 (14) (16)", 5, 15, `stray "(" before "16)"; want a value between two brackets, as in 8 (10) 12 (14)`},
 		{"101 (113, 125)", 4, 14, `3 values for 4 sizes`},
 		{"101 (113, 125)", 2, 10, `3 values for 2 sizes; the first too many is "125"`},
@@ -141,6 +141,13 @@ func TestReadRefuses(t *testing.T) {
 		{"10-12x-14", 3, 3, `want a whole number, got "12x"`},
 		{"10–12x–14", 3, 5, `want a whole number, got "12x"`},
 		{"10--14", 3, 3, `no value before "-14"`},
+		{"101 (113, 125", 3, 13, `the bracket "(" is not closed`},
+		{"101 (113, ", 3, 10, `the bracket "(" is not closed`},
+		{"101 (113, [125])", 3, 10, `stray "[" before "125])"; a bracket is open already`},
+		{"1-2 (3)", 0, 0, `want a whole number, got "1-2"`},
+		{"101)", 1, 3, `stray ")" before the end; no bracket of its kind is open`},
+		{", 101", 1, 0, `no value before ", 101"`},
+		{strings.Repeat("1-", 64) + "1", 0, 128, `more than 64 values`},
 		{"", 3, 0, `no value; want a list like 101 (113, 125)`},
 		{"1" + strings.Repeat(" (1)", 64), 0, 255, `more than 64 values`},
 		{strings.Repeat("1", 10001), 0, 10000, `text too long; at most 10000 characters`},
@@ -201,6 +208,8 @@ func TestReadLengths(t *testing.T) {
 		{"48½ in [123 cm]", 3, "48.5 in [123 cm]"},
 		{"48 (48¼) in [122.5 cm]", 0, "48 (48.25) in [122.5 cm]"},
 		{"20-1/2 in", 2, "20.5 in"},
+		{`38" (40", 42½")`, 3, "38 (40, 42.5) in"},
+		{"20 cm [22 cm]", 2, "20 (22) cm"},
 		{"20-21-22 cm", 3, "20 (21, 22) cm"},
 		{"20[21:22]cm", 3, "20 (21, 22) cm"},
 	} {
@@ -219,6 +228,24 @@ func TestReadLengths(t *testing.T) {
 	require.Empty(t, notation.Lengths{}.String())
 	require.Empty(t, notation.Text(nil, gauge.QuarterInch))
 	require.Empty(t, notation.Both(nil, gauge.QuarterInch, gauge.HalfCentimetre))
+}
+
+// What both units print is what is read, for every number of sizes.
+func TestBothThenReadEveryLength(t *testing.T) {
+	for n := 1; n <= grade.MaxSizes; n++ {
+		r := make(grade.Run[gauge.Measurement], n)
+		for i := range r {
+			r[i] = gauge.MustLength("17.3 cm").Measurement().Times(gauge.Int(i + 1))
+		}
+		l, err := notation.ReadLengths(notation.Both(r, gauge.QuarterInch, gauge.HalfCentimetre), n)
+		require.NoError(t, err)
+		require.Len(t, l.Own, n)
+		require.Len(t, l.Other, n)
+		for i := range r {
+			require.Equal(t, gauge.QuarterInch.Round(r[i]).String(), l.Own[i].String())
+			require.Equal(t, gauge.HalfCentimetre.Round(r[i]).String(), l.Other[i].String())
+		}
+	}
 }
 
 func TestReadLengthsRefuses(t *testing.T) {

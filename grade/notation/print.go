@@ -1,12 +1,12 @@
 package notation
 
 import (
-	"fmt"
 	"strconv"
 	"strings"
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/grade"
+	"example.com/panelmath/grade/internal/enum"
 	"example.com/panelmath/internal/text"
 )
 
@@ -23,38 +23,23 @@ const (
 	Alternating              // 8 (10) 12 (14)
 )
 
-var styles = [...]string{"round", "square", "colons", "dashes", "alternating"}
+func styleNames() []string { return []string{"round", "square", "colons", "dashes", "alternating"} }
 
 // String names the style: "round".
-func (s Style) String() string {
-	if int(s) < len(styles) {
-		return styles[s]
-	}
-	return fmt.Sprintf("Style(%d)", uint8(s))
-}
+func (s Style) String() string { return enum.Name("Style", s, styleNames()) }
 
 // MarshalText returns the name. It returns a *gauge.FieldError for a style that
 // is not valid.
-func (s Style) MarshalText() ([]byte, error) {
-	if int(s) >= len(styles) {
-		return nil, s.invalid()
-	}
-	return []byte(s.String()), nil
-}
+func (s Style) MarshalText() ([]byte, error) { return enum.Marshal("Style", s, styleNames()) }
 
 // UnmarshalText reads a name. It returns a *gauge.ParseError for any other.
 func (s *Style) UnmarshalText(b []byte) error {
-	for i, name := range styles {
-		if string(b) == name {
-			*s = Style(i)
-			return nil
-		}
+	v, err := enum.Parse[Style]("Style", string(b), styleNames())
+	if err != nil {
+		return err
 	}
-	return &gauge.ParseError{Kind: "style", Text: string(b), Cause: "unknown style " + text.Quote(string(b)) + "; want " + strings.Join(styles[:], ", ")}
-}
-
-func (s Style) invalid() error {
-	return &gauge.FieldError{Field: "Style", Got: s.String(), Want: strings.Join(styles[:], ", ")}
+	*s = v
+	return nil
 }
 
 // Print writes one value per size in style s; where all print alike, one value
@@ -64,8 +49,8 @@ func (s Style) invalid() error {
 // 64 sizes, and a *grade.SizeError if a value prints as nothing or holds a mark
 // that the style needs for itself, so that nobody could read it back.
 func Print[T any](s Style, r grade.Run[T], f func(T) string) (string, error) {
-	if int(s) >= len(styles) {
-		return "", s.invalid()
+	if err := enum.Check("Style", s, styleNames()); err != nil {
+		return "", err
 	}
 	if len(r) > grade.MaxSizes {
 		return "", &gauge.FieldError{Field: "sizes", Got: strconv.Itoa(len(r)), Want: "at most 64", Err: gauge.ErrBounds}

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"strconv"
 	"strings"
+	"unicode/utf8"
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/grade"
@@ -43,6 +44,9 @@ func Read[T any](s string, n int, f func(string) (T, error)) (grade.Run[T], erro
 		if _, err := f(words[0].text); err != nil {
 			words = dashed(words[0])
 		}
+	}
+	if len(words) > grade.MaxSizes {
+		return fail(words[grade.MaxSizes].at, "more than 64 values")
 	}
 	out := make(grade.Run[T], len(words))
 	for i, w := range words {
@@ -98,141 +102,181 @@ func cause(word string, err error) string {
 	return err.Error()
 }
 
-// word is a value and its place in the text.
-type word struct {
+// token is a mark of a list, or a value, and its place in the text.
+type token struct {
+	mark byte // one of ()[],: or 0 for a value
 	text string
 	at   int
 }
 
-// trouble is what split could not read.
+// trouble is what could not be read, and where.
 type trouble struct {
 	at    int
 	cause string
 }
 
-// split cuts a list at its brackets, commas and colons.
-func split(s string) ([]word, *trouble) {
-	var (
-		words    []word
-		open     byte // the bracket we are in, or 0
-		sep      byte // the separator of the list, or 0 while it has had none
-		inGroup  int  // values in the open group
-		start    = 0  // of the value being read
-		outside  = 0  // values outside brackets
-		groups   = 0
-		wide     = -1 // place of the first group of more than one value
-		position int
-	)
-	bad := func(at int, cause string) ([]word, *trouble) { return nil, &trouble{at, cause} }
-	stray := func(at int, want string) ([]word, *trouble) {
-		return bad(at, "stray "+text.Quote(s[at:at+1])+" before "+rest(s, at+1)+"; "+want)
-	}
-	take := func(end int) (bool, *trouble) {
+// scan cuts a list at its marks. Values have no blanks around them.
+func scan(s string) []token {
+	var out []token
+	start := 0
+	value := func(end int) {
 		raw := s[start:end]
-		w := word{strings.TrimSpace(raw), start + len(raw) - len(strings.TrimLeft(raw, " \t\n\r"))}
-		if w.text == "" {
-			return false, nil
+		if t := strings.TrimSpace(raw); t != "" {
+			out = append(out, token{0, t, start + strings.Index(raw, t)})
 		}
-		if len(words) == grade.MaxSizes {
-			return false, &trouble{w.at, "more than 64 values"}
-		}
-		words = append(words, w)
-		return true, nil
+		start = end + 1
 	}
-	for position = 0; position < len(s); position++ {
-		c := s[position]
-		switch c {
-		case '(', '[':
-			if open != 0 {
-				return stray(position, "a bracket is open already")
-			}
-			got, t := take(position)
-			if t != nil {
-				return nil, t
-			}
-			if got {
-				outside++
-				if wide >= 0 {
-					return bad(words[len(words)-1].at, "a value outside the brackets: "+text.Quote(words[len(words)-1].text))
-				}
-				if outside != groups+1 {
-					return stray(position, "want one value for each bracket")
-				}
-			} else if groups == 0 {
-				return bad(position, "no value before "+rest(s, position)+"; the smallest size stands outside the brackets")
-			}
-			if !got && outside != 1 {
-				return stray(position, "want a value between two brackets, as in 8 (10) 12 (14)")
-			}
-			open, inGroup, start = c, 0, position+1
-			groups++
-		case ')', ']':
-			if open == 0 || open == '(' && c == ']' || open == '[' && c == ')' {
-				return stray(position, "no bracket of its kind is open")
-			}
-			got, t := take(position)
-			if t != nil {
-				return nil, t
-			}
-			if !got {
-				return bad(position, "no value before "+rest(s, position))
-			}
-			if inGroup++; inGroup > 1 {
-				if outside > 1 {
-					return bad(words[len(words)-1].at, "a second value in a bracket, where brackets take turns: "+text.Quote(words[len(words)-1].text))
-				}
-				wide = position
-			}
-			open, start = 0, position+1
-		case ',', ':':
-			if open == 0 {
-				return stray(position, "want brackets round the larger sizes: 101 (113, 125)")
-			}
-			if sep != 0 && sep != c {
-				return stray(position, "the list is separated by "+text.Quote(string(sep)))
-			}
-			got, t := take(position)
-			if t != nil {
-				return nil, t
-			}
-			if !got {
-				return bad(position, "no value before "+rest(s, position))
-			}
-			sep, start = c, position+1
-			inGroup++
+	for i := range len(s) {
+		if strings.IndexByte("()[],:", s[i]) >= 0 {
+			value(i)
+			out = append(out, token{s[i], s[i : i+1], i})
 		}
 	}
-	if open != 0 {
-		return bad(len(s), "the bracket "+text.Quote(string(open))+" is not closed")
-	}
-	got, t := take(len(s))
-	switch {
-	case t != nil:
-		return nil, t
-	case got && groups > 0 && (wide >= 0 || outside != groups):
-		last := words[len(words)-1]
-		return bad(last.at, "unexpected "+text.Quote(last.text)+" after the brackets")
-	case len(words) == 0:
-		return bad(0, "no value; want a list like 101 (113, 125)")
-	}
-	return words, nil
+	value(len(s))
+	return out
 }
 
-// dashed cuts a word at its dashes.
-func dashed(w word) []word {
-	var out []word
-	at := w.at
-	for part := range strings.SplitSeq(strings.ReplaceAll(w.text, "–", "\x00-\x00"), "-") {
-		// An en dash is three bytes; the marks beside it keep the places right.
-		clean := strings.Trim(part, "\x00")
-		lead := len(part) - len(strings.TrimLeft(part, "\x00"))
-		t := strings.TrimLeft(clean, " ")
-		out = append(out, word{strings.TrimSpace(t), at + lead + len(clean) - len(t)})
-		if len(out) > grade.MaxSizes {
-			break
-		}
-		at += len(part) + 1
+// split returns the values of a list with brackets, or the one value of a list
+// without.
+func split(s string) ([]token, *trouble) {
+	p := parser{s: s, rest: scan(s)}
+	if len(p.rest) == 0 {
+		return nil, &trouble{0, "no value; want a list like 101 (113, 125)"}
 	}
+	if m := p.next().mark; m == '(' || m == '[' {
+		return nil, &trouble{p.next().at, "no value before " + rest(s, p.next().at) + "; the smallest size stands outside the brackets"}
+	}
+	if t := p.value(); t != nil {
+		return nil, t
+	}
+	outside, groups, widest := 1, 0, 1
+	for len(p.rest) > 0 {
+		next := p.next()
+		if next.mark == 0 { // brackets take turns: each holds one value
+			if widest > 1 || outside != groups {
+				return nil, &trouble{next.at, "unexpected " + text.Quote(next.text) + " outside the brackets"}
+			}
+			outside++
+			if t := p.value(); t != nil {
+				return nil, t
+			}
+			continue
+		}
+		if outside > 1 && outside == groups {
+			return nil, p.stray("want a value between two brackets, as in 8 (10) 12 (14)")
+		}
+		before := len(p.values)
+		if t := p.group(); t != nil {
+			return nil, t
+		}
+		groups++
+		widest = max(widest, len(p.values)-before)
+		if outside > 1 && widest > 1 {
+			second := p.values[before+1]
+			return nil, &trouble{second.at, "a second value in a bracket, where brackets take turns: " + text.Quote(second.text)}
+		}
+	}
+	return p.values, nil
+}
+
+// parser takes tokens from the front of rest.
+type parser struct {
+	s      string
+	rest   []token
+	values []token
+	sep    byte // the separator of the list, 0 while it has had none
+}
+
+// next returns the token that comes next; at the end, a mark that is none.
+func (p *parser) next() token {
+	if len(p.rest) == 0 {
+		return token{' ', "", len(p.s)}
+	}
+	return p.rest[0]
+}
+
+// stray reports the mark that comes next.
+func (p *parser) stray(want string) *trouble {
+	m := p.next()
+	return &trouble{m.at, "stray " + text.Quote(m.text) + " before " + rest(p.s, m.at+1) + "; " + want}
+}
+
+// value takes a value.
+func (p *parser) value() *trouble {
+	v := p.next()
+	switch {
+	case v.mark != 0:
+		return &trouble{v.at, "no value before " + rest(p.s, v.at)}
+	case len(p.values) == grade.MaxSizes:
+		return &trouble{v.at, "more than 64 values"}
+	}
+	p.values, p.rest = append(p.values, v), p.rest[1:]
+	return nil
+}
+
+// group takes a bracket with its values.
+func (p *parser) group() *trouble {
+	opening := p.next()
+	switch opening.mark {
+	case ')', ']':
+		return p.stray("no bracket of its kind is open")
+	case ',', ':':
+		return p.stray("want brackets round the larger sizes: 101 (113, 125)")
+	}
+	closing := byte(')')
+	if opening.mark == '[' {
+		closing = ']'
+	}
+	for {
+		p.rest = p.rest[1:]
+		if m := p.next().mark; m == '(' || m == '[' {
+			return p.stray("a bracket is open already")
+		}
+		if len(p.rest) == 0 {
+			return p.open(opening)
+		}
+		if t := p.value(); t != nil {
+			return t
+		}
+		switch m := p.next().mark; m {
+		case closing:
+			p.rest = p.rest[1:]
+			return nil
+		case ',', ':':
+			if p.sep != 0 && p.sep != m {
+				return p.stray("the list is separated by " + text.Quote(string(p.sep)))
+			}
+			p.sep = m
+		case ' ':
+			return p.open(opening)
+		case '(', '[':
+			return p.stray("a bracket is open already")
+		default:
+			return p.stray("no bracket of its kind is open")
+		}
+	}
+}
+
+func (p *parser) open(bracket token) *trouble {
+	return &trouble{len(p.s), "the bracket " + text.Quote(bracket.text) + " is not closed"}
+}
+
+// dashed cuts a value at its dashes.
+func dashed(v token) []token {
+	var out []token
+	start := 0
+	cut := func(end int) {
+		raw := v.text[start:end]
+		t := strings.TrimSpace(raw)
+		out = append(out, token{0, t, v.at + start + strings.Index(raw, t)})
+	}
+	for i, c := range v.text {
+		if c == '-' || c == '–' {
+			cut(i)
+			start = i + utf8.RuneLen(c)
+		}
+	}
+	cut(len(v.text))
 	return out
 }
 

@@ -6,10 +6,15 @@ import (
 	"strconv"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/internal/text"
 )
 
-// MaxPieces is the most pieces a layout may have.
-const MaxPieces = 64
+// The bounds of a layout, besides those of counts and lengths in gauge. A name
+// has at most 10 000 bytes.
+const (
+	MaxPieces    = 32 // in a layout
+	MaxStretches = 16 // in an edge; also folds in a piece, and finished measures twice as many
+)
 
 // ErrLayout: the parts of a layout do not make a garment.
 var ErrLayout = errors.New("not a garment")
@@ -201,8 +206,8 @@ func (p Piece) Stretches(at Place) Edge {
 }
 
 // Validate returns a *gauge.FieldError if a count is out of its range, the
-// gauge or a place is not valid, the stretches of an edge do not add up to it,
-// or a fold lies outside the piece.
+// gauge or a place is not valid, a name is too long, the stretches of an edge
+// are too many or do not add up to it, or a fold lies outside the piece.
 func (p Piece) Validate() error {
 	for _, f := range []struct {
 		name string
@@ -215,11 +220,17 @@ func (p Piece) Validate() error {
 	if err := p.Gauge.Validate(); err != nil {
 		return err
 	}
+	if len(p.Name) > text.Limit {
+		return &gauge.FieldError{Field: "Name", Got: text.Quote(p.Name), Want: "at most 10000 bytes", Err: gauge.ErrBounds}
+	}
 	if p.Foundation > Right {
 		return &gauge.FieldError{Field: "Foundation", Got: p.Foundation.String(), Want: "bottom, left, top or right"}
 	}
 	for at, edge := range p.Edges {
 		at := Place(at)
+		if len(edge) > MaxStretches {
+			return &gauge.FieldError{Field: fmt.Sprintf("Edges[%v]", at), Got: strconv.Itoa(len(edge)) + " stretches", Want: "at most 16", Err: gauge.ErrBounds}
+		}
 		sum := 0
 		for i, s := range edge {
 			field := fmt.Sprintf("Edges[%v][%d]", at, i)
@@ -228,6 +239,8 @@ func (p Piece) Validate() error {
 				return &gauge.FieldError{Field: field + ".Count", Got: strconv.Itoa(s.Count), Want: "1 to 100000", Err: gauge.ErrBounds}
 			case s.Kind > Partner:
 				return &gauge.FieldError{Field: field + ".Kind", Got: s.Kind.String(), Want: "open, joined or partner"}
+			case len(s.Name) > text.Limit:
+				return &gauge.FieldError{Field: field + ".Name", Got: text.Quote(s.Name), Want: "at most 10000 bytes", Err: gauge.ErrBounds}
 			case s.Kind != Open && s.Name == "":
 				return &gauge.FieldError{Field: field + ".Name", Got: "none", Want: "the name of the seam"}
 			}
@@ -238,7 +251,13 @@ func (p Piece) Validate() error {
 				Want: strconv.Itoa(p.Count(at)), Err: ErrLayout}
 		}
 	}
+	if len(p.Folds) > MaxStretches {
+		return &gauge.FieldError{Field: "Folds", Got: strconv.Itoa(len(p.Folds)), Want: "at most 16", Err: gauge.ErrBounds}
+	}
 	for i, f := range p.Folds {
+		if len(f.Name) > text.Limit {
+			return &gauge.FieldError{Field: fmt.Sprintf("Folds[%d].Name", i), Got: text.Quote(f.Name), Want: "at most 10000 bytes", Err: gauge.ErrBounds}
+		}
 		most := p.Count(Left)
 		if f.Upright {
 			most = p.Count(Bottom)
@@ -250,13 +269,24 @@ func (p Piece) Validate() error {
 	return nil
 }
 
-// Validate returns a *gauge.FieldError if there is no piece or too many, a
-// piece is not valid or two bear one name, a seam lacks a side (ErrLayout), the
+// Validate returns a *gauge.FieldError if there is no piece or there are too
+// many, a bound is broken, a piece is not valid or two bear one name, a seam lacks a side (ErrLayout), the
 // two sides of a seam are so unlike in length that they cannot be eased
 // together (ErrLayout), or Easing is not from 0 to 1.
 func (l Layout) Validate() error {
 	if len(l.Pieces) < 1 || len(l.Pieces) > MaxPieces {
-		return &gauge.FieldError{Field: "Pieces", Got: strconv.Itoa(len(l.Pieces)), Want: "1 to 64", Err: gauge.ErrBounds}
+		return &gauge.FieldError{Field: "Pieces", Got: strconv.Itoa(len(l.Pieces)), Want: "1 to 32", Err: gauge.ErrBounds}
+	}
+	if len(l.Name) > text.Limit {
+		return &gauge.FieldError{Field: "Name", Got: text.Quote(l.Name), Want: "at most 10000 bytes", Err: gauge.ErrBounds}
+	}
+	if len(l.Measures) > 2*MaxStretches {
+		return &gauge.FieldError{Field: "Measures", Got: strconv.Itoa(len(l.Measures)), Want: "at most 32", Err: gauge.ErrBounds}
+	}
+	for i, m := range l.Measures {
+		if len(m.Name) > text.Limit {
+			return &gauge.FieldError{Field: fmt.Sprintf("Measures[%d].Name", i), Got: text.Quote(m.Name), Want: "at most 10000 bytes", Err: gauge.ErrBounds}
+		}
 	}
 	if l.Easing.Sign() < 0 || l.Easing.Cmp(gauge.Int(1)) > 0 {
 		return &gauge.FieldError{Field: "Easing", Got: l.Easing.String(), Want: "0 to 1"}

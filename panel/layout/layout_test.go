@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math/big"
 	"math/rand/v2"
+	"strings"
 	"testing"
 
 	"example.com/panelmath/gauge"
@@ -220,7 +221,7 @@ func TestPublishedGarments(t *testing.T) {
 		require.Equal(t, "9", measure(t, l, "armhole depth"))
 		seams, err := l.Seams()
 		require.NoError(t, err)
-		require.Equal(t, "left side", seams[0].Name)
+		require.Equal(t, "left side seam", seams[0].Name)
 		require.Equal(t, "16", seams[0].Length().In(gauge.Inch).String())
 		neck, _ := l.Measure("neck width")
 		width, _ := l.Measure("width")
@@ -410,12 +411,21 @@ func TestLayoutErrors(t *testing.T) {
 }
 
 func TestOwnLayoutErrors(t *testing.T) {
+	long := strings.Repeat("x", 10_001)
 	for _, c := range []struct {
 		name, want string
 		change     func(*layout.Layout)
 	}{
-		{"no pieces", "Pieces: got 0, want 1 to 64", func(l *layout.Layout) { l.Pieces = nil }},
-		{"too many pieces", "Pieces: got 65, want 1 to 64", func(l *layout.Layout) { l.Pieces = make([]layout.Piece, 65) }},
+		{"no pieces", "Pieces: got 0, want 1 to 32", func(l *layout.Layout) { l.Pieces = nil }},
+		{"too many pieces", "Pieces: got 33, want 1 to 32", func(l *layout.Layout) { l.Pieces = make([]layout.Piece, 33) }},
+		{"long name", "Name: got \"xxx", func(l *layout.Layout) { l.Name = long }},
+		{"too many measures", "Measures: got 33", func(l *layout.Layout) { l.Measures = make([]layout.Measure, 33) }},
+		{"long name of a measure", "Measures[0].Name", func(l *layout.Layout) { l.Measures = []layout.Measure{{Name: long}} }},
+		{"long name of a piece", "Pieces[2].Name", func(l *layout.Layout) { l.Pieces[2].Name = long }},
+		{"long name of a stretch", "Pieces[0].Edges[top][1].Name", func(l *layout.Layout) { l.Pieces[0].Edges[layout.Top][1].Name = long }},
+		{"long name of a fold", "Pieces[0].Folds[0].Name", func(l *layout.Layout) { l.Pieces[0].Folds = []layout.Fold{{Name: long}} }},
+		{"too many folds", "Pieces[0].Folds: got 17, want at most 16", func(l *layout.Layout) { l.Pieces[0].Folds = make([]layout.Fold, 17) }},
+		{"too many stretches", "Pieces[0].Edges[top]: got 17 stretches, want at most 16", func(l *layout.Layout) { l.Pieces[0].Edges[layout.Top] = make(layout.Edge, 17) }},
 		{"easing", "Easing: got 2, want 0 to 1", func(l *layout.Layout) { l.Easing = gauge.Int(2) }},
 		{"one name twice", `Pieces[1].Name: got "back" twice`, func(l *layout.Layout) { l.Pieces[1].Name = "back" }},
 		{"foundation nowhere", "Pieces[0].Foundation: got Place(4)", func(l *layout.Layout) { l.Pieces[0].Foundation = 4 }},
@@ -478,6 +488,30 @@ func TestLayoutJSON(t *testing.T) {
 	require.NoError(t, err)
 	require.Equal(t, string(b), string(again))
 	require.NoError(t, layout.Layout{Pieces: back}.Validate())
+}
+
+// Whatever an app reads as a layout is valid or an error, and never a panic.
+func FuzzLayoutJSON(f *testing.F) {
+	b, err := json.Marshal(fiveRectangles())
+	require.NoError(f, err)
+	f.Add(b)
+	f.Add([]byte(`{"pieces":[{"stitches":1,"rows":1,"foundation":"left","edges":[[{"name":"a","count":1,"kind":"joined"}]]}]}`))
+	f.Fuzz(func(t *testing.T, b []byte) {
+		var l layout.Layout
+		if json.Unmarshal(b, &l) != nil {
+			return
+		}
+		seams, err := l.Seams()
+		openings, err2 := l.Openings()
+		require.Equal(t, err == nil, err2 == nil)
+		if err != nil {
+			require.Nil(t, seams)
+			return
+		}
+		for _, o := range openings {
+			require.Positive(t, o.Count)
+		}
+	})
 }
 
 // What comes out of a layout is the caller's own.

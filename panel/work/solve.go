@@ -75,14 +75,14 @@ type solver struct {
 	keep bool // every row must come back to the count
 }
 
-// state is a family on its way, with how its counts were narrowed down.
+// state is a family on its way, with the counts of every family before it.
 type state struct {
 	family
-	before *lattice
+	last *lattice // the counts after the last row, and through it those before
 }
 
-// lattice is the counts n0 + dn·t that were left after a row, and those before
-// it.
+// lattice is the counts n0 + dn·t that were left after a row. The lattices of
+// all rows are a chain that states share, so that a row adds one and copies none.
 type lattice struct {
 	n0, dn, index int
 	before        *lattice
@@ -207,10 +207,7 @@ func (sv solver) step(sol *Solution, st state, p program, r row.Row, i, pass int
 	if sv.keep && (l.first.Count() != l.n0 || l.more.Count() != l.dn) {
 		return st, l, &row.FitError{Makes: l.first.Count(), Has: progression(l.n0, l.dn), Err: row.ErrCount}
 	}
-	next := state{family: f.turned(), before: st.before}
-	if b := st.before; b == nil || b.n0 != f.n0 || b.dn != f.dn {
-		next.before = &lattice{f.n0, f.dn, i, b}
-	}
+	next := state{family: f.turned(), last: &lattice{f.n0, f.dn, i, st.last}}
 	return next, l, nil
 }
 
@@ -228,11 +225,11 @@ func (s *state) quarrel(err error, p program) error {
 	}
 	a, b := len(s.p)+len(s.s), len(s.g)
 	need, q := takes(p.head)+takes(p.tail), takes(p.body)
-	for l := s.before; l != nil; l = l.before {
+	for l := s.last; l != nil; l = l.before {
 		// places at count n0 + dn·t of that time: a + b·(n0 + dn·t - s.n0)/s.dn
 		want := s.dn*(need-a) - b*(l.n0-s.n0)
 		if d := gcd(b*l.dn, s.dn*q); d == 0 || want%d != 0 {
-			f.Against = l.index + 1 // and go on: an earlier row may exclude it already
+			f.Against = l.index + 1 // and on to the first such row
 		}
 	}
 	return f

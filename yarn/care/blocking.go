@@ -8,6 +8,7 @@ import (
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/internal/text"
+	"example.com/panelmath/yarn/internal/name"
 	"example.com/panelmath/yarn/internal/table"
 )
 
@@ -30,29 +31,38 @@ const (
 	Acrylic // and other synthetics
 )
 
-// fibres holds the name in the table and the words of a label that are read as
-// the fibre.
-var fibres = [...]struct{ name, words string }{
-	{"other", ""},
-	{"wool", "wool merino lambswool bluefaced shetland"},
-	{"superwash wool", "superwash"},
-	{"mohair and angora", "mohair angora"},
-	{"silk", "silk"},
-	{"cotton", "cotton"},
-	{"linen", "linen flax"},
-	{"acrylic and other synthetics", "acrylic polyester nylon polyamide microfibre microfiber synthetic synthetics"},
+// fibreWords are the words of a label that are read as each fibre.
+var fibreWords = [...]string{
+	Wool:          "wool merino lambswool bluefaced shetland",
+	SuperwashWool: "superwash",
+	Mohair:        "mohair angora",
+	Silk:          "silk",
+	Cotton:        "cotton",
+	Linen:         "linen flax",
+	Acrylic:       "acrylic polyester nylon polyamide microfibre microfiber synthetic synthetics",
 }
+
+var fibres = [...]string{"other", "wool", "superwash wool", "mohair and angora", "silk", "cotton", "linen", "acrylic and other synthetics"}
 
 // String returns the name: "mohair and angora".
-func (f Fibre) String() string {
-	if int(f) < len(fibres) {
-		return fibres[f].name
-	}
-	return fmt.Sprintf("Fibre(%d)", uint8(f))
+func (f Fibre) String() string { return name.Of("Fibre", fibres[:], uint8(f)) }
+
+// MarshalText returns String. It returns a *gauge.FieldError for a value that is
+// none of the above.
+func (f Fibre) MarshalText() ([]byte, error) {
+	return name.Marshal("Fibre", fibres[:], uint8(f))
 }
 
-// MarshalText returns String.
-func (f Fibre) MarshalText() ([]byte, error) { return []byte(f.String()), nil }
+// UnmarshalText reads what String prints. It returns a *gauge.ParseError for
+// anything else.
+func (f *Fibre) UnmarshalText(b []byte) error {
+	n, err := name.Read("Fibre", fibres[:], b)
+	if err != nil {
+		return err
+	}
+	*f = Fibre(n)
+	return nil
+}
 
 // Fibres returns the fibres that a label names, in the order of the constants:
 // `cotton blend`, `60% cotton, 40% acrylic`. Superwash wool is not wool as well;
@@ -70,7 +80,7 @@ func Fibres(label string) ([]Fibre, error) {
 	for _, w := range words {
 		blend = blend || strings.HasPrefix(w, "blend") || strings.HasPrefix(w, "mix")
 		for f := Wool; f <= Acrylic; f++ {
-			if slices.Contains(strings.Fields(fibres[f].words), w) && !slices.Contains(found, f) {
+			if slices.Contains(strings.Fields(fibreWords[f]), w) && !slices.Contains(found, f) {
 				found = append(found, f)
 			}
 		}
@@ -98,15 +108,24 @@ const (
 var methods = [...]string{"wet", "spray", "steam"}
 
 // String returns the name: "wet".
-func (m Method) String() string {
-	if int(m) < len(methods) {
-		return methods[m]
-	}
-	return fmt.Sprintf("Method(%d)", uint8(m))
+func (m Method) String() string { return name.Of("Method", methods[:], uint8(m)) }
+
+// MarshalText returns String. It returns a *gauge.FieldError for a value that is
+// none of the above.
+func (m Method) MarshalText() ([]byte, error) {
+	return name.Marshal("Method", methods[:], uint8(m))
 }
 
-// MarshalText returns String.
-func (m Method) MarshalText() ([]byte, error) { return []byte(m.String()), nil }
+// UnmarshalText reads what String prints. It returns a *gauge.ParseError for
+// anything else.
+func (m *Method) UnmarshalText(b []byte) error {
+	n, err := name.Read("Method", methods[:], b)
+	if err != nil {
+		return err
+	}
+	*m = Method(n)
+	return nil
+}
 
 // Verdict is what the sources say of a method for a fibre, from the most to the
 // least welcome.
@@ -122,16 +141,25 @@ const (
 
 var verdicts = [...]string{"suits", "with care", "disputed", "avoid"}
 
-// String returns "suits", "with care", "disputed" or "avoid".
-func (v Verdict) String() string {
-	if int(v) < len(verdicts) {
-		return verdicts[v]
-	}
-	return fmt.Sprintf("Verdict(%d)", uint8(v))
+// String returns the name: "with care".
+func (v Verdict) String() string { return name.Of("Verdict", verdicts[:], uint8(v)) }
+
+// MarshalText returns String. It returns a *gauge.FieldError for a value that is
+// none of the above.
+func (v Verdict) MarshalText() ([]byte, error) {
+	return name.Marshal("Verdict", verdicts[:], uint8(v))
 }
 
-// MarshalText returns String.
-func (v Verdict) MarshalText() ([]byte, error) { return []byte(v.String()), nil }
+// UnmarshalText reads what String prints. It returns a *gauge.ParseError for
+// anything else.
+func (v *Verdict) UnmarshalText(b []byte) error {
+	n, err := name.Read("Verdict", verdicts[:], b)
+	if err != nil {
+		return err
+	}
+	*v = Verdict(n)
+	return nil
+}
 
 // Advice is what the sources say of one method for a fibre.
 type Advice struct {

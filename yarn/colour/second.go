@@ -5,6 +5,8 @@ import (
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/yarn"
+	"example.com/panelmath/yarn/internal/bound"
+	"example.com/panelmath/yarn/internal/name"
 	"example.com/panelmath/yarn/internal/say"
 )
 
@@ -18,26 +20,40 @@ const (
 	Mirrored              // the colours in the opposite order: the last row of the second is like the first row of the first
 )
 
-// String returns "repeated" or "mirrored".
-func (s Style) String() string {
-	switch s {
-	case Repeated:
-		return "repeated"
-	case Mirrored:
-		return "mirrored"
-	}
-	return fmt.Sprintf("Style(%d)", uint8(s))
+var styles = [...]string{"repeated", "mirrored"}
+
+// String returns the name: "repeated".
+func (s Style) String() string { return name.Of("Style", styles[:], uint8(s)) }
+
+// MarshalText returns String. It returns a *gauge.FieldError for a value that is
+// none of the above.
+func (s Style) MarshalText() ([]byte, error) {
+	return name.Marshal("Style", styles[:], uint8(s))
 }
 
-// Skeins is the yarn that both panels come from: skeins of one length, each
-// beginning at the beginning of the sequence.
+// UnmarshalText reads what String prints. It returns a *gauge.ParseError for
+// anything else.
+func (s *Style) UnmarshalText(b []byte) error {
+	n, err := name.Read("Style", styles[:], b)
+	if err != nil {
+		return err
+	}
+	*s = Style(n)
+	return nil
+}
+
+// Skeins is the yarn that both panels come from: skeins of one length. The first
+// begins at the beginning of the sequence. A new one begins at Fresh, which takes a
+// look: unwind it until the first colour ends, and measure.
 type Skeins struct {
 	Sequence Sequence    `json:"sequence"`
 	Each     yarn.Length `json:"each"`
+	Fresh    yarn.Length `json:"fresh,omitzero"` // the place of the sequence where a new skein begins; unset for its beginning
 }
 
-// Validate returns a *gauge.FieldError if the sequence or the skein is not
-// valid, or a sequence that does not repeat is shorter than the skein.
+// Validate returns a *gauge.FieldError if the sequence, the skein or Fresh is not
+// valid, or a sequence that does not repeat is shorter than the skein or has a
+// Fresh.
 func (k Skeins) Validate() error {
 	if err := k.Sequence.Validate(); err != nil {
 		return gauge.InField("Skeins", err)
@@ -47,6 +63,14 @@ func (k Skeins) Validate() error {
 	}
 	if k.Each.Value.Sign() == 0 {
 		return &gauge.FieldError{Field: "Skeins.Each", Got: k.Each.String(), Want: "more than 0"}
+	}
+	if !k.Fresh.IsZero() {
+		if err := k.Fresh.Validate(); err != nil {
+			return gauge.InField("Skeins.Fresh", err)
+		}
+		if !k.Sequence.Repeats {
+			return &gauge.FieldError{Field: "Skeins.Fresh", Got: k.Fresh.String(), Want: "none: a yarn that runs once begins at its beginning"}
+		}
 	}
 	if !k.Sequence.Repeats && k.Sequence.Period().Cmp(k.Each.Measurement()) < 0 {
 		return &gauge.FieldError{Field: "Skeins.Each", Got: k.Each.String(), Want: "no more than the runs together"}
@@ -88,13 +112,13 @@ func (s Start) Explain() string {
 // skein it takes the one that cuts away least, and the yarn as it runs on a tie.
 //
 // It returns an error if the skeins are not valid, from is negative, or used is
-// not more than 0 (*gauge.FieldError), or the panel does not fit on one skein
+// not more than 0 (*gauge.FieldError), or a panel does not fit on one skein
 // (ErrShort).
 func Second(k Skeins, from, used gauge.Measurement, style Style) (Start, error) {
 	if err := k.Validate(); err != nil {
 		return Start{}, err
 	}
-	if err := position("From", from); err != nil {
+	if err := bound.Length("From", from); err != nil {
 		return Start{}, err
 	}
 	if used.Sign() <= 0 {
@@ -107,36 +131,38 @@ func Second(k Skeins, from, used gauge.Measurement, style Style) (Start, error) 
 	if to.Cmp(whole) > 0 {
 		return Start{}, fmt.Errorf("match a second panel: %w: the first takes %s and the skein holds %v", ErrShort, say.In(to, gauge.Metre), k.Each)
 	}
-	for _, begin := range []gauge.Measurement{to, {}} {
-		s := Start{Style: style, NewSkein: begin.Sign() == 0}
-		best := false
-		offer := func(o Start) {
-			if o.Left.Sign() >= 0 && o.Cut.Sign() >= 0 && (!best || o.Cut.Cmp(s.Cut) < 0) {
-				best, s = true, o
-			}
-		}
-		for _, phase := range k.forward(from, to, style) {
-			o := s
-			at, ok := k.next(begin, phase)
-			if !ok {
-				continue
-			}
-			o.At, o.Cut, o.Left = at, at.Sub(begin), whole.Sub(at).Sub(used)
-			o.Backward = false
-			offer(o)
-		}
-		if style == Mirrored {
-			o := s
-			if at, ok := k.last(to); ok {
-				o.Backward, o.At, o.Cut, o.Left = true, at, whole.Sub(at), at.Sub(used).Sub(begin)
-				offer(o)
-			}
-		}
-		if best {
-			return s, nil
+	if s, ok := k.on(false, from, to, style); ok {
+		return s, nil
+	}
+	if s, ok := k.on(true, from, to, style); ok {
+		return s, nil
+	}
+	return Start{}, fmt.Errorf("match a second panel: %w: no place on a new skein of %v leaves %s for it", ErrShort, k.Each, say.In(used, gauge.Metre))
+}
+
+// on returns the best start on the skein of the first panel, which took the yarn
+// from from to to, or on a new one.
+func (k Skeins) on(fresh bool, from, to gauge.Measurement, style Style) (best Start, ok bool) {
+	whole, used := k.Each.Measurement(), to.Sub(from)
+	begin, offset := to, gauge.Measurement{} // of the yarn to be had, on the skein; of the skein, on the sequence
+	if fresh {
+		begin, offset = gauge.Measurement{}, k.Fresh.Measurement()
+	}
+	offer := func(s Start) {
+		s.Style, s.NewSkein = style, fresh
+		if s.Cut.Sign() >= 0 && s.Left.Sign() >= 0 && (!ok || s.Cut.Cmp(best.Cut) < 0) {
+			best, ok = s, true
 		}
 	}
-	return Start{}, fmt.Errorf("match a second panel: %w: no place on a skein of %v leaves %s for it", ErrShort, k.Each, say.In(used, gauge.Metre))
+	for _, phase := range k.forward(from, to, style) {
+		at := k.next(begin, phase.Sub(offset))
+		offer(Start{At: at, Cut: at.Sub(begin), Left: whole.Sub(at).Sub(used)})
+	}
+	if style == Mirrored {
+		at := k.last(to.Sub(offset))
+		offer(Start{Backward: true, At: at, Cut: whole.Sub(at), Left: at.Sub(used).Sub(begin)})
+	}
+	return best, ok
 }
 
 // forward returns the phases from which the yarn as it runs matches.
@@ -152,19 +178,20 @@ func (k Skeins) forward(from, to gauge.Measurement, style Style) []gauge.Measure
 	return phases
 }
 
-// next returns the first place at or after begin of the phase.
-func (k Skeins) next(begin, phase gauge.Measurement) (gauge.Measurement, bool) {
+// next returns the first place at or after begin of the phase. A yarn that runs
+// once has that place just once: it may lie before begin.
+func (k Skeins) next(begin, phase gauge.Measurement) gauge.Measurement {
 	if !k.Sequence.Repeats {
-		return phase, phase.Cmp(begin) >= 0
+		return phase
 	}
-	return begin.Add(k.Sequence.phase(phase.Sub(begin))), true
+	return begin.Add(k.Sequence.phase(phase.Sub(begin)))
 }
 
 // last returns the last place on the skein that looks like at.
-func (k Skeins) last(at gauge.Measurement) (gauge.Measurement, bool) {
+func (k Skeins) last(at gauge.Measurement) gauge.Measurement {
 	if !k.Sequence.Repeats {
-		return at, true
+		return at
 	}
 	whole := k.Each.Measurement()
-	return whole.Sub(k.Sequence.phase(whole.Sub(at))), true
+	return whole.Sub(k.Sequence.phase(whole.Sub(at)))
 }

@@ -8,11 +8,12 @@ import (
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/internal/text"
 	"example.com/panelmath/yarn"
+	"example.com/panelmath/yarn/internal/bound"
 )
 
 // Bounds of this package.
 const (
-	MaxRuns = 1000    // runs in a sequence
+	MaxRuns = 256     // runs in a sequence
 	MaxRows = 100_000 // rows in a panel
 	MaxEnds = 100_000 // colour ends on a panel
 )
@@ -56,11 +57,11 @@ type Sequence struct {
 }
 
 // Validate returns a *gauge.FieldError if there is no run or there are more than
-// 1000, a length is not valid or not more than 0, a run has no colour, or two
+// 256, a length is not valid or not more than 0, a run has no colour, or two
 // neighbours are of one unchanging colour (make them one run).
 func (s Sequence) Validate() error {
 	if len(s.Runs) == 0 || len(s.Runs) > MaxRuns {
-		return &gauge.FieldError{Field: "Sequence.Runs", Got: strconv.Itoa(len(s.Runs)), Want: "1 to 1000", Err: gauge.ErrBounds}
+		return &gauge.FieldError{Field: "Sequence.Runs", Got: strconv.Itoa(len(s.Runs)), Want: "1 to 256", Err: gauge.ErrBounds}
 	}
 	for i, r := range s.Runs {
 		at := "Sequence.Runs[" + strconv.Itoa(i) + "]"
@@ -125,7 +126,7 @@ func (s Sequence) mirrors() []gauge.Measurement {
 	for i, r := range s.Runs {
 		// The middle of run i pairs i+k with i-k; its beginning pairs i+k with i-1-k.
 		middle, joint := true, true
-		for k := range n {
+		for k := 0; k < n && (middle || joint); k++ {
 			middle = middle && mirrored(s.Runs[(i+k)%n], s.Runs[(i-k+n)%n])
 			joint = joint && mirrored(s.Runs[(i+k)%n], s.Runs[(i-1-k+2*n)%n])
 		}
@@ -176,6 +177,9 @@ func checkRows(field string, rows []Row) (gauge.Measurement, error) {
 			return total, &gauge.FieldError{Field: at + ".Yarn", Got: r.Yarn.String(), Want: "more than 0"}
 		}
 		total = total.Add(r.Yarn)
+		if err := bound.Fine(at+".Yarn", total); err != nil {
+			return total, err
+		}
 	}
 	if total.In(gauge.Metre).Cmp(gauge.Int(yarn.MaxLength)) > 0 {
 		return total, &gauge.FieldError{Field: field, Got: "more than 100 km of yarn", Want: "at most 100 km", Err: gauge.ErrBounds}

@@ -146,10 +146,12 @@ type Size struct {
 // than Low and at most High. Where None is set no usage does, since the size
 // that sets Low contradicts the one that sets High.
 type Interval struct {
-	Low, High         gauge.Measurement
-	LowSize, HighSize int // index of the size that sets the end
-	None              bool
-	sizes             []Size
+	Low      gauge.Measurement `json:"low"`
+	High     gauge.Measurement `json:"high"`
+	LowSize  int               `json:"low_size"`  // index of the size that sets Low
+	HighSize int               `json:"high_size"` // index of the size that sets High
+	None     bool              `json:"none"`
+	sizes    []Size
 }
 
 // Usage returns the interval of usage for which every size of the list needs

@@ -1,5 +1,3 @@
-// Package stash answers what the yarn at hand suffices for: the largest size of a
-// garment, and which piece to make from which dye lot.
 package stash
 
 import (
@@ -30,7 +28,7 @@ func (h Holding) Length() (gauge.Measurement, error) {
 		return gauge.Measurement{}, &gauge.FieldError{Field: "Holding.Skeins", Got: strconv.Itoa(h.Skeins), Want: "0 to 100000", Err: gauge.ErrBounds}
 	}
 	m := h.Label.Length.Measurement().Times(gauge.Int(h.Skeins))
-	if h.Rest.Unit != 0 {
+	if !h.Rest.IsZero() {
 		if err := h.Rest.Validate(); err != nil {
 			return gauge.Measurement{}, gauge.InField("Holding.Rest", err)
 		}
@@ -41,9 +39,9 @@ func (h Holding) Length() (gauge.Measurement, error) {
 
 // Largest is the largest size that a stash suffices for.
 type Largest struct {
-	Size int               // index of the size, -1 where it suffices for none
-	Left gauge.Measurement // what that size leaves over, of all yarns together
-	Next string            // why the next size up is too much; empty where there is none
+	Size int               `json:"size"` // index of the size, -1 where it suffices for none
+	Left gauge.Measurement `json:"left"` // what that size leaves over, of all yarns together
+	Next string            `json:"next"` // why the next size up is too much; empty where there is none
 }
 
 // LargestSize returns the largest size, the last in order, for which the stash

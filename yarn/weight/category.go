@@ -8,6 +8,8 @@ import (
 	"strings"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/yarn/internal/name"
+	"example.com/panelmath/yarn/internal/plain"
 	"example.com/panelmath/yarn/internal/say"
 	"example.com/panelmath/yarn/internal/table"
 	"github.com/shopspring/decimal"
@@ -32,17 +34,27 @@ const (
 	ByGrist                   // length to a mass
 )
 
-// String names the basis: "crochet gauge".
-func (b Basis) String() string {
-	names := [...]string{"crochet gauge", "knit gauge", "hook", "needle", "wraps per inch", "grist"}
-	if int(b) < len(names) {
-		return names[b]
-	}
-	return fmt.Sprintf("Basis(%d)", uint8(b))
+var basisNames = [...]string{"crochet gauge", "knit gauge", "hook", "needle", "wraps per inch", "grist"}
+
+// String returns the name: "crochet gauge".
+func (b Basis) String() string { return name.Of("Basis", basisNames[:], uint8(b)) }
+
+// MarshalText returns String. It returns a *gauge.FieldError for a value that is
+// none of the above.
+func (b Basis) MarshalText() ([]byte, error) {
+	return name.Marshal("Basis", basisNames[:], uint8(b))
 }
 
-// MarshalText returns String.
-func (b Basis) MarshalText() ([]byte, error) { return []byte(b.String()), nil }
+// UnmarshalText reads what String prints. It returns a *gauge.ParseError for
+// anything else.
+func (b *Basis) UnmarshalText(t []byte) error {
+	n, err := name.Read("Basis", basisNames[:], t)
+	if err != nil {
+		return err
+	}
+	*b = Basis(n)
+	return nil
+}
 
 // Range is one published range of one category, both ends included. Categories
 // overlap, and the schemes conflict; every range says where it stands.
@@ -65,19 +77,23 @@ func (r Range) holds(x gauge.Ratio) bool {
 	return x.Rat().Cmp(r.Low.Rat()) >= 0 && (r.Open || x.Rat().Cmp(r.High.Rat()) <= 0)
 }
 
+// superseded reports a range of an earlier edition of the standard.
+func (r Range) superseded() bool { return r.Edition != "" && r.Edition != "current" }
+
 // String returns "4 worsted: 9 to 10 wpi (PM)".
 func (r Range) String() string {
-	span := r.Low.String() + " to " + r.High.String()
+	low, high := plain.Text(r.Low), plain.Text(r.High)
+	span := low + " to " + high
 	switch {
 	case r.Open:
-		span = r.Low.String() + " and more"
+		span = low + " and more"
 	case r.Low.IsZero():
-		span = r.High.String() + " and fewer"
+		span = high + " and fewer"
 	case r.Low.Equal(r.High):
-		span = r.Low.String()
+		span = low
 	}
 	edition := ""
-	if r.Edition != "" && r.Edition != "current" {
+	if r.superseded() {
 		edition = ", edition " + r.Edition
 	}
 	return fmt.Sprintf("%d %s: %s %s (%s%s)", r.Category, r.Name, span, r.Unit, r.Source, edition)
@@ -121,10 +137,10 @@ func newRange(row map[string]string, name string, b Basis, low, high, unit, edit
 	r := Range{Name: name, Basis: b, Unit: unit, Edition: edition, Check: row["check"], Source: row["source"], Note: note}
 	r.Category, _ = strconv.Atoi(row["category"])
 	if low != "" {
-		r.Low = number(low)
+		r.Low = plain.Parse(low)
 	}
 	if high != "" {
-		r.High = number(high)
+		r.High = plain.Parse(high)
 	}
 	r.Open = high == ""
 	return r
@@ -133,20 +149,21 @@ func newRange(row map[string]string, name string, b Basis, low, high, unit, edit
 // Measured is what is known of a yarn. Leave what was not measured at its zero
 // value; at least one is needed.
 type Measured struct {
-	Crochet gauge.Over   // single crochet over a span (US terms); double crochet for lace
-	Knit    gauge.Over   // stockinette over a span
-	Hook    gauge.Length // that gave the crochet gauge, or that the label names
-	Needle  gauge.Length
-	Wraps   gauge.Over // wraps over a span of a ruler, side by side
-	Grist   Grist
+	Crochet gauge.Over   `json:"crochet,omitzero"` // single crochet over a span (US terms); double crochet for lace
+	Knit    gauge.Over   `json:"knit,omitzero"`    // stockinette over a span
+	Hook    gauge.Length `json:"hook,omitzero"`    // that gave the crochet gauge, or that the label names
+	Needle  gauge.Length `json:"needle,omitzero"`
+	Wraps   gauge.Over   `json:"wraps,omitzero"` // wraps over a span of a ruler, side by side
+	Grist   Grist        `json:"grist,omitzero"`
 }
 
-// Verdict is every category that fits, and on what basis.
+// Verdict is every category that fits, and on what basis. A range that only an
+// earlier edition of the standard has stands in Fits and counts for nothing else.
 type Verdict struct {
-	Fits []Range // every range that holds a measured figure
-	Gaps []Basis // what was measured and no range holds
-	All  []int   // categories that fit on every basis measured, lowest first
-	Any  []int   // categories that fit on at least one
+	Fits []Range `json:"fits"` // every range that holds a measured figure, earlier editions too
+	Gaps []Basis `json:"gaps"` // what was measured and no range holds
+	All  []int   `json:"all"`  // categories that fit on every basis measured, lowest first
+	Any  []int   `json:"any"`  // categories that fit on at least one
 }
 
 // Categories returns every category that fits the measured figures, with the
@@ -165,7 +182,9 @@ func Categories(m Measured) (Verdict, error) {
 		for _, r := range all {
 			if r.Basis == b && r.holds(in(r.Unit)) {
 				v.Fits = append(v.Fits, r)
-				fits[b] = append(fits[b], r.Category)
+				if !r.superseded() {
+					fits[b] = append(fits[b], r.Category)
+				}
 			}
 		}
 		if fits[b] == nil {

@@ -8,7 +8,7 @@ import (
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/internal/text"
 	"example.com/panelmath/yarn"
-	"github.com/shopspring/decimal"
+	"example.com/panelmath/yarn/internal/plain"
 )
 
 // Unit is a unit of grist: length to a mass, or mass to a length (tex, dtex,
@@ -199,8 +199,8 @@ func Together(strands ...Grist) (Grist, error) {
 // "200.2536 m/100 g". ParseGrist reads it back.
 func (g Grist) String() string {
 	x := g.In(MetresPer100g)
-	if d := x.Decimal(10); d.Rat().Cmp(x.Rat()) == 0 {
-		return d.String() + " m/100 g"
+	if d, ok := x.ExactDecimal(); ok {
+		return plain.Text(d) + " m/100 g"
 	}
 	return x.String() + " m/100 g"
 }
@@ -274,6 +274,3 @@ func (g *Grist) UnmarshalText(b []byte) error {
 	*g = v
 	return nil
 }
-
-// number is a decimal that comes from an embedded table.
-func number(s string) decimal.Decimal { return decimal.RequireFromString(s) }

@@ -11,13 +11,13 @@ import (
 
 // Substitution is another yarn in place of the one a pattern names.
 type Substitution struct {
-	From   yarn.Label
-	To     yarn.Label
-	Need   gauge.Measurement // length, which stays the same
-	Skeins int               // of To, rounded up
-	Slack  gauge.Measurement // what is left of them
-	Finer  gauge.Ratio       // how much longer To is to the same mass, as a share: 1/10 is 10% finer; negative is thicker
-	Shared []int             // weight categories that both fit by their grist
+	From   yarn.Label        `json:"from"`
+	To     yarn.Label        `json:"to"`
+	Need   gauge.Measurement `json:"need"`   // length, which stays the same
+	Skeins int               `json:"skeins"` // of To, rounded up
+	Slack  gauge.Measurement `json:"slack"`  // what is left of them
+	Finer  gauge.Ratio       `json:"finer"`  // how much longer To is to the same mass, as a share: 1/10 is 10% finer; negative is thicker
+	Shared []int             `json:"shared"` // weight categories that both fit by their grist
 }
 
 // Substitute returns how many skeins of another yarn hold the length needed. It

@@ -1,15 +1,17 @@
 // Package say prints exact numbers for the sentences of Explain.
 package say
 
-import "example.com/panelmath/gauge"
+import (
+	"example.com/panelmath/gauge"
+	"example.com/panelmath/yarn/internal/plain"
+)
 
 // Number returns x to two places, with "about" where that is not all of it.
 func Number(x gauge.Ratio) string {
-	d := x.Decimal(2)
-	if back, err := gauge.FromDecimal(d); err == nil && back.Equal(x) {
-		return d.String()
+	if d, ok := x.ExactDecimal(); ok && d.Exponent() >= -2 {
+		return plain.Ratio(x, 2)
 	}
-	return "about " + d.String()
+	return "about " + plain.Ratio(x, 2)
 }
 
 // In returns m in u, "about 12.35 yd".

@@ -2,48 +2,11 @@ package gauge_test
 
 import (
 	"errors"
-	"fmt"
 	"testing"
 
 	"example.com/panelmath/gauge"
 	"github.com/stretchr/testify/require"
 )
-
-func ExampleFabric_WorkLength() {
-	f := gauge.Fabric{
-		Worked:   gauge.MustGauge("13 sts and 10 rows = 4 in"),
-		Finished: gauge.MustGauge("13 sts and 9 rows = 4 in"),
-	}
-	length := gauge.MustLength("20 in").Measurement()
-	work, err := f.WorkLength(length)
-	fmt.Println(gauge.QuarterInch.Text(work), err)
-	// Output: 18 in <nil>
-}
-
-func ExampleCombine() {
-	r, err := gauge.Combine(gauge.Rule{Multiple: 3, Plus: 1}, gauge.Rule{Multiple: 2})
-	fmt.Println(r, err)
-	_, err = gauge.Combine(gauge.Rule{Multiple: 4}, gauge.Rule{Multiple: 2, Plus: 1})
-	fmt.Println(err)
-	// Output:
-	// multiple of 6 + 4 <nil>
-	// combine multiple of 4 and odd: no legal count
-}
-
-func ExampleHook() {
-	h, err := gauge.ParseHook("5.5 mm")
-	fmt.Println(h, h.US(), h.UK(), err)
-	for _, h := range gauge.HooksLabelled("P-16") {
-		fmt.Println(h)
-	}
-	_, err = gauge.ParseHook("P/16")
-	fmt.Println(err)
-	// Output:
-	// 5.5 mm I-9 5 <nil>
-	// 11 mm
-	// 11.5 mm
-	// parse hook: "P/16": a label, which makers use differently; write the diameter: 11 mm or 11.5 mm
-}
 
 // Every pair of small rules against trying all counts.
 func TestCombineAgainstTrying(t *testing.T) {
