@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 
+	"example.com/panelmath/examples/internal/brief"
 	"example.com/panelmath/examples/internal/garment"
 	"example.com/panelmath/examples/internal/variant"
 	"example.com/panelmath/gauge"
@@ -22,8 +23,8 @@ type reply struct {
 	fresh    garment.Garment    // at her gauge, without the sizes that have no numbers there
 	renewed  grade.Run[renewed] // one for each size of fresh
 	lost     []lost
-	deepened gauge.Measurement  // the armhole depth that her arm asks for; nothing where the pattern's will do
-	counts   [][]gauge.Count // one for each of question.others
+	deepened gauge.Measurement // the armhole depth that her arm asks for; nothing where the pattern's will do
+	counts   [][]gauge.Count   // one for each of question.others
 }
 
 // followed is a size of the pattern as it comes out at her gauge.
@@ -74,7 +75,7 @@ func answer(b variant.Brief, q question) (reply, error) {
 		if f.made, f.fault = follow(s.Sewn, q.mine); f.fault == nil {
 			f.unfit = q.unfit(s, f.made, b.Units)
 			if f.yarn, err = q.yarn(b.Brief, s, f.made); err != nil {
-				return reply{}, fmt.Errorf("size %s: %w", s.Group.Label(), err)
+				return reply{}, yarnFault(s, err)
 			}
 		}
 		a.followed = append(a.followed, f)
@@ -93,6 +94,13 @@ func answer(b variant.Brief, q question) (reply, error) {
 		a.counts = append(a.counts, counts)
 	}
 	return a, nil
+}
+
+// yarnFault says in which size a quantity of yarn is beyond reason.
+func yarnFault(s garment.Size, err error) error {
+	e := brief.Because("yarn", err)
+	e.Size = s.Group.Label()
+	return e
 }
 
 // only returns the brief with the size that she names, or as it is.
@@ -191,7 +199,7 @@ func (a *reply) renew(b variant.Brief) error {
 		r.unfit = a.unfit(r.Size, r.Sewn.Layout, b.Units)
 		var err error
 		if r.yarn, err = a.yarn(b.Brief, r.was, r.Sewn.Layout); err != nil {
-			return fmt.Errorf("size %s: %w", r.Group.Label(), err)
+			return yarnFault(r.Size, err)
 		}
 		a.renewed = append(a.renewed, r)
 	}

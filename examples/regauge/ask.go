@@ -114,9 +114,13 @@ type flagError struct {
 
 func (e *flagError) Error() string {
 	var p *gauge.ParseError
+	var f *gauge.FieldError
 	why := e.err.Error()
-	if errors.As(e.err, &p) {
+	switch {
+	case errors.As(e.err, &p):
 		why = p.Cause
+	case errors.As(e.err, &f):
+		why = "got " + f.Got + ", want " + f.Want
 	}
 	return "-" + e.flag + ": " + text.Quote(e.text) + ": " + why
 }

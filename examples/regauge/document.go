@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"strings"
 
@@ -140,7 +141,8 @@ func (a reply) asWritten() []document.Block {
 		}
 		blocks = []document.Block{
 			document.Para{Text: intro + "First what you would get, then what the pattern says."},
-			document.List{Items: a.measures(runOf(fine, func(f followed) layout.Layout { return f.made }), runOf(fine, func(f followed) layout.Layout { return f.Sewn.Layout }))},
+			document.List{Items: a.measures(runOf(fine, func(f followed) layout.Layout { return f.made }), runOf(fine, func(f followed) layout.Layout { return f.Sewn.Layout }),
+				runOf(fine, func(f followed) garment.Size { return f.Size }))},
 		}
 	}
 	for _, f := range a.followed {
@@ -148,14 +150,27 @@ func (a reply) asWritten() []document.Block {
 		case f.fault != nil:
 			blocks = append(blocks, document.Para{Text: "Size " + f.Group.Label() + " cannot be sewn together with the pattern's numbers at your gauge: " + f.fault.Error() + "."})
 		case f.unfit != nil:
-			blocks = append(blocks, doesNotFit(f.Group.Label(), f.unfit))
+			blocks = append(blocks, document.Para{Text: "Size " + f.Group.Label() + " would not fit: " + a.misfit(f.unfit) + "."})
 		}
 	}
 	return blocks
 }
 
-func doesNotFit(label string, err error) document.Block {
-	return document.Para{Text: "Size " + label + " would not fit: " + strings.ReplaceAll(err.Error(), "\n", "; ") + "."}
+// misfit says in the units of the pattern what can't be put on.
+func (a reply) misfit(err error) string {
+	var all interface{ Unwrap() []error }
+	if errors.As(err, &all) {
+		var parts []string
+		for _, e := range all.Unwrap() {
+			parts = append(parts, a.misfit(e))
+		}
+		return strings.Join(parts, "; ")
+	}
+	var f *seam.FitError
+	if !errors.As(err, &f) {
+		return err.Error()
+	}
+	return fmt.Sprintf("the %s is %s, and the %s is %s", f.Part, a.both(f.Got), f.Wearer, a.both(f.Want))
 }
 
 func runOf[T, U any](r []T, f func(T) U) grade.Run[U] {
@@ -166,14 +181,26 @@ func runOf[T, U any](r []T, f func(T) U) grade.Run[U] {
 	return out
 }
 
-// measures prints every finished measure, now and before.
-func (a reply) measures(now, before grade.Run[layout.Layout]) (items []string) {
+// measures prints every finished measure, now and before, and what the round
+// leaves over the largest chest of each size.
+func (a reply) measures(now, before grade.Run[layout.Layout], sizes grade.Run[garment.Size]) (items []string) {
 	for _, m := range now[0].Measures {
 		of := func(l layout.Layout) gauge.Measurement {
 			m, _ := l.Measure(m.Name)
 			return m
 		}
 		items = append(items, fmt.Sprintf("%s: %s; the pattern: %s", title(m.Name), a.both(runOf(now, of)...), a.both(runOf(before, of)...)))
+	}
+	if _, ok := now[0].Measure("round"); ok {
+		ease := func(of grade.Run[layout.Layout]) string {
+			var m grade.Run[gauge.Measurement]
+			for i, l := range of {
+				round, _ := l.Measure("round")
+				m = append(m, round.Sub(sizes[i].Chest.High.Measurement()))
+			}
+			return a.both(m...)
+		}
+		items = append(items, "Ease over the largest chest of the size: "+ease(now)+"; the pattern: "+ease(before))
 	}
 	return items
 }
@@ -249,7 +276,8 @@ func (a reply) newNumbers() []document.Block {
 	}
 	blocks = append(blocks, document.List{Items: items},
 		document.Para{Text: "With these numbers the garment measures, beside what the pattern says:"},
-		document.List{Items: a.measures(runOf(a.renewed, func(r renewed) layout.Layout { return r.Sewn.Layout }), runOf(a.renewed, func(r renewed) layout.Layout { return r.was.Sewn.Layout }))})
+		document.List{Items: a.measures(runOf(a.renewed, func(r renewed) layout.Layout { return r.Sewn.Layout }), runOf(a.renewed, func(r renewed) layout.Layout { return r.was.Sewn.Layout }),
+			runOf(a.renewed, func(r renewed) garment.Size { return r.was }))})
 	if w := a.wanted; w != nil {
 		round, _ := first.Sewn.Layout.Measure("round")
 		s := "The round is " + a.off(round.Sub(w.round)) + "."
@@ -265,11 +293,15 @@ func (a reply) newNumbers() []document.Block {
 	for _, r := range a.renewed {
 		if r.unfit != nil {
 			fits = false
-			blocks = append(blocks, doesNotFit(r.Group.Label(), r.unfit))
+			blocks = append(blocks, document.Para{Text: "With these numbers size " + r.Group.Label() + " would not fit: " + a.misfit(r.unfit) + "."})
 		}
 	}
-	if fits {
-		blocks = append(blocks, document.Para{Text: "No opening is smaller than the designer asked for; in the pattern it may be larger by less than a stitch, since pairs are whole. Arms go through their openings."})
+	if fits && len(first.Sewn.Joins) > 0 {
+		s := "No opening is smaller than the designer asked for; in the pattern it may be larger by less than a stitch, since pairs are whole."
+		if _, ok := first.Sewn.Layout.Measure("armhole round"); ok {
+			s += " Arms go through their openings."
+		}
+		blocks = append(blocks, document.Para{Text: s})
 	}
 	return blocks
 }

@@ -1,8 +1,6 @@
 package main
 
 import (
-	"fmt"
-
 	"example.com/panelmath/examples/internal/brief"
 	"example.com/panelmath/examples/internal/garment"
 	"example.com/panelmath/gauge"
@@ -39,7 +37,7 @@ func (q question) yarn(b brief.Brief, pattern garment.Size, made layout.Layout) 
 	if q.swatch != nil {
 		fabric, err := q.swatch.HeldTogether("fabric", area, each...)
 		if err != nil {
-			return nil, fmt.Errorf("-swatch: %w", err)
+			return nil, err
 		}
 		lines = fabric
 	} else {
