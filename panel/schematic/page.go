@@ -22,15 +22,18 @@ func page(a All, k *key, lines [][]cell) []byte {
 	}
 	title, sizes := a.title()
 	var d svg.Doc
-	y := margin + fontSize
-	for _, line := range wrap(title, (width-2*margin)*6/7) { // bold type is wider
-		d.Text(margin, y, "start", true, line)
-		y += lineHeight
-	}
-	if sizes != "" {
-		for _, line := range wrap(sizes, width-2*margin) {
-			d.Text(margin, y, "start", false, line)
+	y := margin
+	write := func(x, width int, bold bool, text string) {
+		for _, line := range wrap(text, width) {
+			d.Text(x, y, "start", bold, line)
 			y += lineHeight
+		}
+	}
+	if !a.Options.KeyApart {
+		y += fontSize
+		write(margin, width-2*margin, true, title)
+		if sizes != "" {
+			write(margin, width-2*margin, false, sizes)
 		}
 	}
 	top := y
@@ -44,25 +47,22 @@ func page(a All, k *key, lines [][]cell) []byte {
 	y = top + height + lineHeight
 	var told []string
 	item := func(sign, text string) {
-		d.Text(margin, y, "start", true, sign)
-		for _, line := range wrap(text, width-2*margin-keyIndent) {
-			d.Text(margin+keyIndent, y, "start", false, line)
-			y += lineHeight
+		if !a.Options.KeyApart {
+			d.Text(margin, y, "start", true, sign)
+			write(margin+keyIndent, width-2*margin-keyIndent, false, text)
 		}
 		told = append(told, strings.TrimSpace(sign+" "+text))
 	}
 	for _, e := range k.pieces() {
-		item(e.letter, e.text)
+		item(e.Sign, e.Text)
 	}
 	y += lineHeight / 3
 	for _, e := range k.entries {
-		item(e.letter, e.text)
+		item(e.Sign, e.Text)
 	}
 	if m := k.measures(); len(m) > 0 {
 		y += lineHeight / 3
-		d.Text(margin, y, "start", true, "Finished")
-		y += lineHeight
-		told = append(told, "Finished")
+		item("Finished", "")
 		for _, text := range m {
 			item("", text)
 		}
@@ -76,10 +76,7 @@ func page(a All, k *key, lines [][]cell) []byte {
 		if s.arrow {
 			d.Arrow(margin, y-fontSize/3, margin+sampleWidth, y-fontSize/3)
 		}
-		for _, line := range wrap(s.text, width-2*margin-sampleWidth-fontSize) {
-			d.Text(margin+sampleWidth+fontSize, y, "start", false, line)
-			y += lineHeight
-		}
+		write(margin+sampleWidth+fontSize, width-2*margin-sampleWidth-fontSize, false, s.text)
 	}
 	return d.Bytes(width, y-lineHeight+fontSize+margin, fontSize, title, strings.Join(append([]string{describe(shape)}, told...), ". ")+".")
 }

@@ -78,11 +78,15 @@ type solver struct {
 // state is a family on its way, with the counts of every family before it.
 type state struct {
 	family
-	before []lattice
+	last *lattice // the counts after the last row, and through it those before
 }
 
-// lattice is the counts n0 + dn·t that were left after a row.
-type lattice struct{ n0, dn, index int }
+// lattice is the counts n0 + dn·t that were left after a row. The lattices of
+// all rows are a chain that states share, so that a row adds one and copies none.
+type lattice struct {
+	n0, dn, index int
+	before        *lattice
+}
 
 func (sv solver) solve(opening, repeat, closing []row.Row) (Solution, error) {
 	var programs []program
@@ -203,7 +207,7 @@ func (sv solver) step(sol *Solution, st state, p program, r row.Row, i, pass int
 	if sv.keep && (l.first.Count() != l.n0 || l.more.Count() != l.dn) {
 		return st, l, &row.FitError{Makes: l.first.Count(), Has: progression(l.n0, l.dn), Err: row.ErrCount}
 	}
-	next := state{family: f.turned(), before: append(slices.Clip(st.before), lattice{f.n0, f.dn, i})}
+	next := state{family: f.turned(), last: &lattice{f.n0, f.dn, i, st.last}}
 	return next, l, nil
 }
 
@@ -221,12 +225,11 @@ func (s *state) quarrel(err error, p program) error {
 	}
 	a, b := len(s.p)+len(s.s), len(s.g)
 	need, q := takes(p.head)+takes(p.tail), takes(p.body)
-	for _, l := range s.before {
+	for l := s.last; l != nil; l = l.before {
 		// places at count n0 + dn·t of that time: a + b·(n0 + dn·t - s.n0)/s.dn
 		want := s.dn*(need-a) - b*(l.n0-s.n0)
 		if d := gcd(b*l.dn, s.dn*q); d == 0 || want%d != 0 {
-			f.Against = l.index + 1
-			break
+			f.Against = l.index + 1 // and on to the first such row
 		}
 	}
 	return f

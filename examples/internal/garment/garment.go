@@ -140,6 +140,10 @@ func (g Garment) piece(length, width gauge.Measurement) (p panel.Panel, r layout
 	if p, err = g.solved.Panel(length, width, g.Fabric.Finished); err != nil {
 		return p, r, err
 	}
+	// Rows that fix their count (fhdc 101) must fix the one that is asked for.
+	if n := p.Stitches; n.Rule.Multiple == gauge.MaxCount && n.Off().Mul(n.Off()).Cmp(gauge.Int(1)) >= 0 {
+		return p, r, fmt.Errorf("%s sts long, and the rows fix %d", n.Exact.Decimal(1), n.Value)
+	}
 	// Where the smallest count that works every repeat is not the nearest, the
 	// piece is too short for its rows.
 	if n := p.Stitches; n.Off().Mul(gauge.Int(2)).Cmp(gauge.Int(max(n.Rule.Multiple, 1))) > 0 {

@@ -45,11 +45,11 @@ func (g Garment) Document(o Options) (document.Document, error) {
 	add("Sizes", g.sizes()...)
 	add("Finished measurements", g.measurements()...)
 	if o.Schematic {
-		svg, err := g.Schematic()
+		figure, err := g.figure()
 		if err != nil {
 			return document.Document{}, err
 		}
-		add("Schematic", document.Figure{SVG: string(svg), Caption: "The pieces to scale, drawn in size " + g.Sizes[g.drawn()].Group.Label() + "; finished measurements in every size are in the key and in the list above."})
+		add("Schematic", figure)
 	}
 	add("Materials", g.materials()...)
 	add(g.word("Gauge", "Tension"), g.gauge()...)
@@ -85,13 +85,34 @@ func (g Garment) rows(piece func(Size) panel.Panel) (panel.Instructions, error) 
 func (g Garment) drawn() int { return len(g.Sizes) / 2 }
 
 // Schematic draws the garment, one drawing for all sizes.
-func (g Garment) Schematic() ([]byte, error) {
+func (g Garment) Schematic() ([]byte, error) { return g.schematic().Draw() }
+
+func (g Garment) schematic() schematic.All {
 	return schematic.All{
 		Sizes:   runOf(g, func(s Size) layout.Layout { return s.Sewn.Layout }),
 		Labels:  runOf(g, func(s Size) string { return s.Group.Label() }),
 		Shape:   g.drawn(),
 		Options: schematic.Options{Title: g.Name, Centimetres: g.Units == gauge.Centimetre},
-	}.Draw()
+	}
+}
+
+// figure is the schematic with its key as text, in the type of the page.
+func (g Garment) figure() (document.Figure, error) {
+	all := g.schematic()
+	all.Options.KeyApart = true
+	svg, err := all.Draw()
+	if err != nil {
+		return document.Figure{}, err
+	}
+	key, err := all.Key()
+	if err != nil {
+		return document.Figure{}, err
+	}
+	f := document.Figure{SVG: string(svg), Caption: "The pieces to scale, drawn in size " + g.Sizes[g.drawn()].Group.Label() + "; the letters stand for what the key says, in every size."}
+	for _, line := range key {
+		f.Key = append(f.Key, document.KeyLine(line))
+	}
+	return f, nil
 }
 
 func runOf[T any](g Garment, f func(Size) T) grade.Run[T] {
