@@ -30,10 +30,8 @@ func Share(n, d int) (Ratio, error) {
 // FromDecimal returns d as a ratio, exactly. It returns a *FieldError if d
 // breaks the bounds of a number.
 func FromDecimal(d decimal.Decimal) (Ratio, error) {
-	if err := checkNumber("d", d); err != nil {
-		return Ratio{}, err
-	}
-	return Ratio{fromDecimal(d)}, nil
+	x, err := bounded("d", d)
+	return Ratio{x}, err
 }
 
 // Add returns x + y.

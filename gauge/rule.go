@@ -103,9 +103,9 @@ func round(r *Rule, x Ratio, c *Count) error {
 	if err != nil || below > MaxCount {
 		return tooMany(x)
 	}
-	if below < int64(r.Least) || below < 0 {
-		least := max(above, int64(r.least())) // no legal count lies below x
-		if r.Direction == Down && !x.Equal(Int(int(least))) {
+	if below < int64(r.Least) { // x lies below the smallest legal count
+		least := int64(r.least())
+		if r.Direction == Down {
 			return fmt.Errorf("round %s by %q: %w; the smallest is %d", clip(x), r.String(), ErrNoCount, least)
 		}
 		below, above, half = least, least, 0

@@ -194,7 +194,7 @@ func TestOnePerson(t *testing.T) {
 }
 
 func TestReadChart(t *testing.T) {
-	c, err := grade.ReadChart("shop", "our fitting day", strings.NewReader("unit,LOW,high,measure,size\nin,32,34,bust,S\nin,36, 38,chest,M\nin,10 1/4,,upper_arm,S\n"))
+	c, err := grade.ReadChart("shop", "our fitting day", strings.NewReader("\ufeffunit,LOW,high,measure,size\nin,32,34,bust,S\nin,36, 38,chest,M\nin,10 1/4,,upper_arm,S\n"))
 	require.NoError(t, err)
 	require.Equal(t, []string{"S", "M"}, c.Sizes)
 	b, err := c.Body("S", grade.UpperArm, gauge.Inch)
@@ -282,4 +282,23 @@ func FuzzReadChart(f *testing.F) {
 			}
 		}
 	})
+}
+
+func BenchmarkStandard(b *testing.B) {
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := grade.Standard("women"); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+func BenchmarkBody(b *testing.B) {
+	c := standard(b, "women")
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := c.Body("5X", grade.Hip, gauge.Centimetre); err != nil {
+			b.Fatal(err)
+		}
+	}
 }

@@ -63,10 +63,10 @@ func (l Line) Validate() error {
 	if l.Part > Spare {
 		return &gauge.FieldError{Field: "Line.Part", Got: l.Part.String(), Want: "a part of a garment"}
 	}
-	if err := boundLength("Line.Length", l.Length); err != nil {
+	if err := bound.Length("Line.Length", l.Length); err != nil {
 		return err
 	}
-	if err := boundLength("Line.More", l.More); err != nil {
+	if err := bound.Length("Line.More", l.More); err != nil {
 		return err
 	}
 	if err := bound.Fine("Line.Less", l.Less); err != nil {

@@ -5,6 +5,7 @@ import (
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/internal/text"
+	"example.com/panelmath/yarn/internal/bound"
 	"example.com/panelmath/yarn/internal/plain"
 	"github.com/shopspring/decimal"
 )
@@ -18,7 +19,7 @@ type Margin struct {
 // Validate returns a *gauge.FieldError if the percentage is below -100, above
 // 1000, or out of the bounds of a number.
 func (m Margin) Validate() error {
-	if _, err := ratioOf("Margin.Percent", m.Percent); err != nil {
+	if _, err := bound.Number("Margin.Percent", m.Percent); err != nil {
 		return err
 	}
 	if m.Percent.LessThan(decimal.NewFromInt(-100)) || m.Percent.GreaterThan(decimal.NewFromInt(1000)) {

@@ -6,6 +6,7 @@ import (
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/internal/text"
+	"example.com/panelmath/yarn/internal/bound"
 	"example.com/panelmath/yarn/internal/plain"
 	"github.com/shopspring/decimal"
 )
@@ -143,7 +144,7 @@ func (m Mass) Validate() error {
 	if !m.Unit.Valid() {
 		return &gauge.FieldError{Field: "Unit", Got: m.Unit.String(), Want: "g, kg, oz or lb"}
 	}
-	if _, err := ratioOf("Value", m.Value); err != nil {
+	if _, err := bound.Number("Value", m.Value); err != nil {
 		return err
 	}
 	if m.Value.Sign() < 0 {
@@ -166,8 +167,8 @@ func (m Mass) positive(field string) error {
 	return nil
 }
 
-// unset reports the zero value.
-func (m Mass) unset() bool { return m.Unit == 0 && m.Value.IsZero() }
+// IsZero reports whether m is the zero value: none was given. 0 g is a mass.
+func (m Mass) IsZero() bool { return m.Unit == 0 && m.Value.IsZero() }
 
 // Exact returns the mass as an exact mass.
 func (m Mass) Exact() ExactMass { return MassOf(exactly(m.Value), m.Unit) }

@@ -144,6 +144,7 @@ func TestReadRefuses(t *testing.T) {
 		{"101 (113, 125", 3, 13, `the bracket "(" is not closed`},
 		{"101 (113, ", 3, 10, `the bracket "(" is not closed`},
 		{"101 (113, [125])", 3, 10, `stray "[" before "125])"; a bracket is open already`},
+		{"1-2 (3)", 0, 0, `want a whole number, got "1-2"`},
 		{"101)", 1, 3, `stray ")" before the end; no bracket of its kind is open`},
 		{", 101", 1, 0, `no value before ", 101"`},
 		{strings.Repeat("1-", 64) + "1", 0, 128, `more than 64 values`},

@@ -208,7 +208,7 @@ func Faces(rows []row.Row, n, size int) ([]string, error) {
 			if i > 0 {
 				return nil, &row.FitError{Row: i, Text: r.String(), Err: row.ErrFoundation}
 			}
-			out = append(out, strings.Repeat(plainOf(r).String()+" ", n))
+			out = append(out, strings.TrimSpace(strings.Repeat(plainOf(r).String()+" ", n)))
 			continue
 		}
 		_, made, err := Into(r, p, size)
@@ -270,9 +270,9 @@ func bothFaces(r row.Row, p Places, size int) (from, turned string) {
 			}
 		}
 	}
-	from = strings.Join(words, " ") + " "
+	from = strings.Join(words, " ")
 	for i, k := 0, len(words)-1; i < k; i, k = i+1, k-1 {
 		words[i], words[k] = words[k], words[i]
 	}
-	return from, strings.Join(words, " ") + " "
+	return from, strings.Join(words, " ")
 }

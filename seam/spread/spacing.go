@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/seam/internal/say"
 )
 
 // Way says how increases or decreases are spaced along a row. The published
@@ -16,23 +17,34 @@ type Way uint8
 const (
 	// HalfEnds: the row in as many equal parts as there are changes, each
 	// change in the middle of its part, so that a flat row starts and ends
-	// with half an interval (worked example E01).
+	// with half an interval (Woolpack Yarn, Calculating where to place increases).
 	HalfEnds Way = iota
 	// Sections: one section more than there are changes, a change between any
-	// two (worked example E03).
+	// two (Dummies, How to increase at several points in the same row).
 	Sections
 	// InRound: as HalfEnds, the change at the end of its part, for work in the
-	// round (worked example E01).
+	// round (Woolpack Yarn, as above).
 	InRound
 )
 
+func wayNames() []string {
+	return []string{"half intervals at the ends", "one section more", "in the round"}
+}
+
 // String names the way: "half intervals at the ends".
-func (w Way) String() string {
-	names := [...]string{"half intervals at the ends", "one section more", "in the round"}
-	if int(w) < len(names) {
-		return names[w]
+func (w Way) String() string { return say.Name("Way", uint8(w), wayNames()) }
+
+// MarshalText returns String, or a *gauge.FieldError for none of the constants.
+func (w Way) MarshalText() ([]byte, error) { return say.MarshalName("Way", uint8(w), wayNames()) }
+
+// UnmarshalText reads what String returns; it returns a *gauge.ParseError for
+// anything else.
+func (w *Way) UnmarshalText(b []byte) error {
+	v, err := say.UnmarshalName("way", b, wayNames())
+	if err == nil {
+		*w = Way(v)
 	}
-	return "Way(" + strconv.Itoa(int(w)) + ")"
+	return err
 }
 
 // Spacing spreads increases or decreases over a row. The zero value is not

@@ -10,20 +10,17 @@ import (
 //go:embed cautions.csv
 var cautions string
 
-// Topic is a danger that a step of the work, or the garment, can bring.
+// Topic is a danger that the work itself can bring. Those that depend on who
+// wears the garment are in grade/caution.
 type Topic uint8
 
-// The topics. Print a caution with the step it belongs to.
+// The topics.
 const (
-	SteamBurns Topic = iota // where a piece is steamed
-	Hands                   // before the first long stretch of work
-	Flame                   // for wide sleeves, open fronts and shawls
-	Cords                   // for anything with ties, for children
-	Lace                    // for open fabric, for babies
-	Sleepwear               // for loose things for children
+	SteamBurns Topic = iota
+	Hands
 )
 
-var topics = [...]string{"steam", "hands", "flame", "cords", "lace", "sleepwear"}
+var topics = [...]string{"steam", "hands"}
 
 // String returns the name: "hands".
 func (t Topic) String() string { return name.Of("Topic", topics[:], uint8(t)) }
@@ -48,7 +45,9 @@ func (t *Topic) UnmarshalText(b []byte) error {
 // Caution is a caution in plain words, ready to print, with its source.
 type Caution struct {
 	Topic  Topic  `json:"topic"`
+	Place  string `json:"place"` // the part of a pattern it belongs beside
 	Text   string `json:"text"`
+	Trust  string `json:"trust"` // how the source was seen: "second-hand"
 	Source string `json:"source"`
 	URL    string `json:"url"`
 }
@@ -61,7 +60,7 @@ func Cautions(topics ...Topic) []Caution {
 	for _, t := range topics {
 		for _, row := range rows {
 			if row["topic"] == t.String() {
-				out = append(out, Caution{Topic: t, Text: row["text"], Source: row["source"], URL: row["url"]})
+				out = append(out, Caution{Topic: t, Place: row["place"], Text: row["text"], Trust: row["trust"], Source: row["source"], URL: row["url"]})
 			}
 		}
 	}

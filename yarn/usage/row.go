@@ -1,10 +1,12 @@
-package yarn
+package usage
 
 import (
 	"fmt"
 	"strconv"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/yarn"
+	"example.com/panelmath/yarn/internal/bound"
 	"example.com/panelmath/yarn/internal/say"
 )
 
@@ -13,7 +15,7 @@ import (
 // proportion to its width. The zero value is not valid.
 type RowSample struct {
 	Width gauge.Length `json:"width"`
-	Yarn  Length       `json:"yarn"`
+	Yarn  yarn.Length  `json:"yarn"`
 }
 
 // Validate returns a *gauge.FieldError if either is not valid or not more than 0.
@@ -24,7 +26,7 @@ func (r RowSample) Validate() error {
 	if r.Width.Value.Sign() <= 0 {
 		return &gauge.FieldError{Field: "RowSample.Width", Got: r.Width.String(), Want: "more than 0"}
 	}
-	return r.Yarn.positive("RowSample.Yarn")
+	return positive("RowSample.Yarn", r.Yarn, r.Yarn.Value)
 }
 
 // Times returns how many times its width a row takes, exactly. It returns the
@@ -41,16 +43,16 @@ func (r RowSample) Times() (gauge.Ratio, error) {
 //
 // It returns a *gauge.FieldError if the sample is not valid, rows is not 0 to
 // 100 000, or the width is negative or out of bounds.
-func (r RowSample) Rows(part Part, name string, rows int, width gauge.Measurement) (Line, error) {
+func (r RowSample) Rows(part yarn.Part, name string, rows int, width gauge.Measurement) (yarn.Line, error) {
 	times, err := r.Times()
 	if err != nil {
-		return Line{}, err
+		return yarn.Line{}, err
 	}
 	if rows < 0 || rows > gauge.MaxCount {
-		return Line{}, &gauge.FieldError{Field: "Rows", Got: strconv.Itoa(rows), Want: "0 to 100000", Err: gauge.ErrBounds}
+		return yarn.Line{}, &gauge.FieldError{Field: "Rows", Got: strconv.Itoa(rows), Want: "0 to 100000", Err: gauge.ErrBounds}
 	}
-	if err := boundLength("Width", width); err != nil {
-		return Line{}, err
+	if err := bound.Length("Width", width); err != nil {
+		return yarn.Line{}, err
 	}
 	total := width.Times(times).Times(gauge.Int(rows))
 	word := "rows"
@@ -58,21 +60,6 @@ func (r RowSample) Rows(part Part, name string, rows int, width gauge.Measuremen
 		word = "row"
 	}
 	u := r.Yarn.Unit
-	return Line{Name: name, Part: part, Length: total,
-		Why: fmt.Sprintf("%d %s of %s at %s times the width is %s", rows, word, say.In(width, r.Width.Unit), say.Number(times), say.In(total, u))}.checked()
-}
-
-// Tails returns the line for n ends of yarn of the given length each, to weave
-// in where a skein begins or ends. It returns a *gauge.FieldError if n is not 0
-// to 100 000 or the length is negative or not valid.
-func Tails(name string, n int, each gauge.Length) (Line, error) {
-	if n < 0 || n > gauge.MaxCount {
-		return Line{}, &gauge.FieldError{Field: "Tails", Got: strconv.Itoa(n), Want: "0 to 100000", Err: gauge.ErrBounds}
-	}
-	if err := Length(each).Validate(); err != nil {
-		return Line{}, gauge.InField("Tails.Length", err)
-	}
-	total := each.Measurement().Times(gauge.Int(n))
-	return Line{Name: name, Part: Ends, Length: total,
-		Why: fmt.Sprintf("%d ends of %v are %s", n, each, say.In(total, each.Unit))}.checked()
+	return checked(yarn.Line{Name: name, Part: part, Length: total,
+		Why: fmt.Sprintf("%d %s of %s at %s times the width is %s", rows, word, say.In(width, r.Width.Unit), say.Number(times), say.In(total, u))})
 }
