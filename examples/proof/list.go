@@ -113,15 +113,16 @@ func (p *pattern) lists(l line) []Finding {
 			continue
 		}
 		got, err := numbers(strings.NewReplacer(`"`, "", "″", "", "”", "", "cm", "").Replace(s))
-		if err != nil || p.isRow(l) { // package panel/proof looks at those
-			continue
+		if err != nil || p.isRow(l) || p.tied[l.number] || p.isYarn(l) {
+			continue // held against what makes it
 		}
 		list := check.List{Name: "list", Values: got}
 		for _, i := range sizes {
 			list.Sizes = append(list.Sizes, p.label(i))
 		}
+		counted := termNoun.MatchString(l.text[at[1]:])
 		f, err := check.Rising(list)
-		if err == nil && len(f) == 0 && termNoun.MatchString(l.text[at[1]:]) {
+		if err == nil && len(f) == 0 && counted {
 			f, err = check.Even(list) // lengths are on a grid, and their steps uneven by that
 		}
 		if err != nil {
@@ -131,9 +132,9 @@ func (p *pattern) lists(l line) []Finding {
 			if x.Index < 0 || x.Want == "" {
 				continue // steps of any size are right, and so are lists that fall
 			}
-			// Only a step that three other sizes keep makes a fall a fault: lists of
-			// shaping and of openings may fall.
-			fault := !x.Remark && strings.HasPrefix(x.Why, "the other sizes rise by") && !strings.HasPrefix(x.Why, "the other sizes rise by 0 ")
+			// Only a step that three other sizes keep makes a fall a fault, and only of
+			// counts and of named lists: those of shaping and of openings may fall.
+			fault := !x.Remark && (counted || p.isStatement(l)) && strings.HasPrefix(x.Why, "the other sizes rise by") && !strings.HasPrefix(x.Why, "the other sizes rise by 0 ")
 			out = append(out, Finding{Line: l.number, Name: l.name, Size: x.Size, Got: x.Got, Want: x.Want, Why: "in " + s + ": " + x.Why, Remark: !fault})
 		}
 	}

@@ -27,7 +27,7 @@ func (p *pattern) panels() ([]Finding, []relation, error) {
 	if !ok {
 		return nil, nil, nil
 	}
-	g := garment{p: p, along: ratios(sts), across: ratios(p.fitting(worked, last))}
+	g := panels{p: p, along: ratios(sts), across: ratios(p.fitting(worked, last))}
 	for _, tell := range []func(line){g.sewn, g.line} {
 		for _, l := range p.lines {
 			if !p.why[l.number] {
@@ -77,8 +77,8 @@ func ratios(n grade.Run[int]) []gauge.Ratio {
 	return out
 }
 
-// garment gathers what follows from the rows of a panel.
-type garment struct {
+// panels gathers what follows from the rows of a panel.
+type panels struct {
 	p             *pattern
 	along, across []gauge.Ratio // stitches and rows of a panel
 	back, side    []gauge.Ratio // pairs joined; nil where they are not printed
@@ -92,7 +92,7 @@ var (
 )
 
 // sewn reads the pairs to join, and where the fold lies.
-func (g *garment) sewn(l line) {
+func (g *panels) sewn(l line) {
 	if m := folded.FindStringSubmatch(l.text); m != nil {
 		g.equal(l, "the fold at the shoulder", m[1], times(g.along, share(1, 2)), "half of the stitches of a row")
 	}
@@ -110,7 +110,7 @@ func (g *garment) sewn(l line) {
 }
 
 // read reads a list of counts for all sizes; nil if it is none.
-func (g *garment) read(s string) []gauge.Ratio {
+func (g *panels) read(s string) []gauge.Ratio {
 	n, err := numbers(s)
 	if err == nil {
 		n, err = n.For(g.p.n)
@@ -130,7 +130,7 @@ func (g *garment) read(s string) []gauge.Ratio {
 }
 
 // equal finds the sizes in which a printed list of stitches is not the one wanted.
-func (g *garment) equal(l line, name, list string, want []gauge.Ratio, why string) {
+func (g *panels) equal(l line, name, list string, want []gauge.Ratio, why string) {
 	got := g.read(list)
 	if got == nil || want == nil {
 		return
@@ -151,7 +151,7 @@ func times(v []gauge.Ratio, by gauge.Ratio) []gauge.Ratio {
 }
 
 // open returns the stitches between the fold and the pairs.
-func (g *garment) open(pairs []gauge.Ratio) []gauge.Ratio {
+func (g *panels) open(pairs []gauge.Ratio) []gauge.Ratio {
 	if pairs == nil {
 		return nil
 	}
@@ -163,7 +163,7 @@ func (g *garment) open(pairs []gauge.Ratio) []gauge.Ratio {
 }
 
 // line ties the lengths of a line to what makes them.
-func (g *garment) line(l line) {
+func (g *panels) line(l line) {
 	var pairs []pair
 	for _, x := range g.p.inBoth {
 		if x.line.number == l.number {

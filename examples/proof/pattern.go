@@ -290,11 +290,6 @@ func (p *pattern) check() ([]Finding, error) {
 	if err != nil {
 		return nil, err
 	}
-	for _, l := range p.lines {
-		if !l.heading && !p.why[l.number] {
-			all = append(all, p.lists(l)...)
-		}
-	}
 	all = append(all, p.body()...)
 	all = append(all, p.hooks()...)
 	var pieces []relation
@@ -308,6 +303,11 @@ func (p *pattern) check() ([]Finding, error) {
 		return nil, err
 	}
 	all = append(all, f...)
+	for _, l := range p.lines {
+		if !l.heading && !p.why[l.number] {
+			all = append(all, p.lists(l)...)
+		}
+	}
 	all = append(all, units(p, slices.DeleteFunc(slices.Clone(p.inBoth), func(x pair) bool { return p.tied[x.line.number] }))...)
 	all = append(all, p.measures(append(pieces, house...))...)
 	all = append(all, p.yarn()...)
@@ -333,4 +333,10 @@ func (p *pattern) report() string {
 		fmt.Fprintf(&b, "line %d: %s\n", l.number, as)
 	}
 	return b.String()
+}
+
+func (p *pattern) isYarn(l line) bool { return strings.HasPrefix(p.as[l.number], "yarn") }
+
+func (p *pattern) isStatement(l line) bool {
+	return p.as[l.number] == "list" || p.as[l.number] == "equation"
 }
