@@ -159,6 +159,11 @@ func (a reply) numbers(was, is size) (items []string) {
 	count("Stitches in a row", was.Panel.Stitches.Value, is.Panel.Stitches.Value)
 	count("Rows in all", was.Panel.Rows.Value, is.Panel.Rows.Value)
 	count("Times that the repeat is worked, the first time included", was.Panel.Repeats, is.Panel.Repeats)
+	if is.Sleeve != nil {
+		count("Stitches in a row of the sleeve", was.Sleeve.Stitches.Value, is.Sleeve.Stitches.Value)
+		count("Rows of the sleeve", was.Sleeve.Rows.Value, is.Sleeve.Rows.Value)
+		count("Times that the repeat is worked in the sleeve", was.Sleeve.Repeats, is.Sleeve.Repeats)
+	}
 	for i, j := range is.Sewn.Joins {
 		count("Pairs to join, "+j.Asked.Name, was.Sewn.Joins[i].Pairs, j.Pairs)
 	}

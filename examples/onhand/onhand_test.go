@@ -9,6 +9,8 @@ import (
 	"strings"
 	"testing"
 
+	"example.com/panelmath/examples/internal/variant"
+	"example.com/panelmath/gauge"
 	"github.com/google/go-cmp/cmp"
 	"github.com/stretchr/testify/require"
 )
@@ -184,6 +186,37 @@ func TestRows(t *testing.T) {
 	r = replyTo(t, changed(t, "rows", rows), "-brief", "-", "-have", "40 m")
 	require.True(t, r.Chosen.Ways[0].Found)
 	require.False(t, r.Chosen.Ways[1].Found)
+}
+
+// TestLayouts: every layout can be made with a tenth less yarn than it takes, in
+// the ways that its fields allow.
+func TestLayouts(t *testing.T) {
+	for name, want := range map[string][]string{"closed-front": {"shorter", "narrower"}, "front-and-back": {"shorter", "narrower"},
+		"cocoon": {"shorter", "narrower"}, "poncho": {"smaller"}, "one-size": {"shorter", "narrower"}, "uk-child": {"shorter", "narrower"}} {
+		t.Run(name, func(t *testing.T) {
+			file := filepath.Join("..", "pattern", "testdata", name+".json")
+			b, err := variant.Open(file, nil, nil)
+			require.NoError(t, err)
+			g, err := b.Make()
+			require.NoError(t, err)
+			s := g.Sizes[len(g.Sizes)-1]
+			nine, err := gauge.Share(9, 10)
+			require.NoError(t, err)
+			u := s.Yarn.Label.Length.Unit
+			have := s.Yarn.Total.Times(nine).In(u)
+			r := replyTo(t, "", "-brief", file, "-have", have.Text(2)+" "+u.String(), "-size", s.Group.Label())
+			var names []string
+			for _, w := range r.Chosen.Ways {
+				names = append(names, w.Name)
+				require.True(t, w.Found, w.Name)
+				takes, err := gauge.ParseRatio(w.Takes)
+				require.NoError(t, err)
+				require.LessOrEqual(t, takes.Cmp(have), 0)
+				require.Less(t, w.Stitches+w.Rows, s.Panel.Stitches.Value+s.Panel.Rows.Value)
+			}
+			require.Equal(t, want, names)
+		})
+	}
 }
 
 // changed returns the default brief with one field set to a text or a value.
