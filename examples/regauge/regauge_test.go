@@ -527,3 +527,42 @@ func TestHelp(t *testing.T) {
 	require.Empty(t, errs)
 	require.Contains(t, out, "your gauge, washed and blocked")
 }
+
+// FuzzCounts: whatever stands in -counts is refused, or gives one new number for
+// each, of one parity where the old ones are.
+func FuzzCounts(f *testing.F) {
+	for _, s := range []string{"98 (106) sts, multiple of 4 + 2", "98, 30 stitches", "91 rows, even", " sts", "1 row", "7, 9 st, up"} {
+		f.Add(s)
+	}
+	pattern, hers := gauge.MustGauge("5 sts and 7 rows = 1 in"), gauge.MustGauge("6.5 sts = 2.5 cm, 9 rows = 1 in")
+	f.Fuzz(func(t *testing.T, s string) {
+		o, err := parseOthers(s)
+		if err != nil {
+			return
+		}
+		counts, err := o.at(pattern, hers)
+		if err != nil {
+			return
+		}
+		require.Len(t, counts, len(o.numbers))
+		for _, c := range counts {
+			if o.rule != nil {
+				require.True(t, o.rule.Legal(c.Value), "%q gives %d", s, c.Value)
+			} else if o.alike() {
+				require.Equal(t, counts[0].Value%2, c.Value%2, "%q gives %v", s, counts)
+			}
+		}
+	})
+}
+
+// FuzzSwatch: whatever stands in -swatch is refused, or a sound swatch.
+func FuzzSwatch(f *testing.F) {
+	for _, s := range []string{"6 in x 6 in = 15.5 g", "15 cm × 15cm=32 yd", "x=", "=x", "6 in x 6 in = 1/2 oz"} {
+		f.Add(s)
+	}
+	f.Fuzz(func(t *testing.T, s string) {
+		if w, err := parseSwatch(s); err == nil {
+			require.NoError(t, w.Validate(), "%q", s)
+		}
+	})
+}
