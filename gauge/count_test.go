@@ -34,7 +34,7 @@ func TestCountRefuses(t *testing.T) {
 		"span":                {func() error { return gauge.Over{Count: decimal.New(2, 0)}.Validate() }, "Span.Unit: got Unit(0), want mm, cm, m, in, ft or yd"},
 		"within, rule":        {func() error { _, err := bad.Within(gauge.Int(0), gauge.Int(9)); return err }, "Rule.Multiple: got -6, want 0 to 100000"},
 		"round, rule":         {func() error { _, err := bad.Round(gauge.Int(0)); return err }, "Rule.Multiple: got -6, want 0 to 100000"},
-		"direction":           {func() error { return gauge.Rule{Direction: 9}.Validate() }, "Rule.Direction: got Direction(9), want Nearest, NearestTiesDown, Up or Down"},
+		"direction":           {func() error { return gauge.Rule{Direction: 9}.Validate() }, "Rule.Direction: got Direction(9), want nearest, ties down, up or down"},
 		"counter of nothing":  {func() error { _, err := new(gauge.Counter).Round(m); return err }, "Counter: got the zero value, want a counter made by Over.Counter"},
 		"counter, gauge":      {func() error { _, err := gauge.Over{}.Counter(gauge.Rule{}); return err }, "Count: got 0, want more than 0"},
 		"counter, rule":       {func() error { _, err := good.Rows.Counter(bad); return err }, "Rule.Multiple: got -6, want 0 to 100000"},

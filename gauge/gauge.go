@@ -145,11 +145,7 @@ func (p *scanner) clause(g *Gauge) error {
 // MustGauge is ParseGauge for literals in tests and package variables; it
 // panics when s is not a gauge.
 func MustGauge(s string) Gauge {
-	g, err := ParseGauge(s)
-	if err != nil {
-		panic("gauge.MustGauge: " + err.Error())
-	}
-	return g
+	return text.Must("gauge.MustGauge", s, ParseGauge)
 }
 
 // MarshalText returns String. It returns the error of Validate.
@@ -162,10 +158,5 @@ func (g Gauge) MarshalText() ([]byte, error) {
 
 // UnmarshalText reads what ParseGauge reads.
 func (g *Gauge) UnmarshalText(b []byte) error {
-	v, err := ParseGauge(string(b))
-	if err != nil {
-		return err
-	}
-	*g = v
-	return nil
+	return text.Read(g, b, ParseGauge)
 }

@@ -2,6 +2,7 @@ package gauge
 
 import (
 	"example.com/panelmath/internal/exact"
+	"example.com/panelmath/internal/text"
 	"github.com/shopspring/decimal"
 )
 
@@ -42,11 +43,7 @@ func ParseLength(s string) (Length, error) {
 // MustLength is ParseLength for literals in tests and package variables; it
 // panics when s is not a length.
 func MustLength(s string) Length {
-	l, err := ParseLength(s)
-	if err != nil {
-		panic("gauge.MustLength: " + err.Error())
-	}
-	return l
+	return text.Must("gauge.MustLength", s, ParseLength)
 }
 
 // Validate returns a *FieldError if the unit is not valid, the number breaks
@@ -93,10 +90,5 @@ func (l Length) MarshalText() ([]byte, error) {
 
 // UnmarshalText reads what ParseLength reads.
 func (l *Length) UnmarshalText(b []byte) error {
-	v, err := ParseLength(string(b))
-	if err != nil {
-		return err
-	}
-	*l = v
-	return nil
+	return text.Read(l, b, ParseLength)
 }

@@ -159,12 +159,7 @@ func (o Over) MarshalText() ([]byte, error) {
 
 // UnmarshalText reads what ParseOver reads.
 func (o *Over) UnmarshalText(b []byte) error {
-	v, err := ParseOver(string(b))
-	if err != nil {
-		return err
-	}
-	*o = v
-	return nil
+	return text.Read(o, b, ParseOver)
 }
 
 // counted takes `13 sts`, `9 rows`, `2 repeats of 8 sts`; the word that is

@@ -150,12 +150,7 @@ func (x Ratio) MarshalText() ([]byte, error) { return []byte(x.String()), nil }
 
 // UnmarshalText reads what ParseRatio reads.
 func (x *Ratio) UnmarshalText(b []byte) error {
-	r, err := ParseRatio(string(b))
-	if err != nil {
-		return err
-	}
-	*x = r
-	return nil
+	return text.Read(x, b, ParseRatio)
 }
 
 // UnmarshalJSON reads a string or a number; null changes nothing.

@@ -25,7 +25,7 @@ const (
 var directionNames = [...]string{"nearest", "ties down", "up", "down"}
 
 // String names the direction as Rule prints it; "nearest" is left out there.
-func (d Direction) String() string { return nameOf("Direction", d, directionNames[:]) }
+func (d Direction) String() string { return text.Name("Direction", d, directionNames[:]) }
 
 // MarshalText returns String, or a *FieldError for an invalid value.
 func (d Direction) MarshalText() ([]byte, error) {
@@ -60,7 +60,7 @@ func (r Rule) Validate() error {
 	case r.Least < 0 || r.Least > MaxCount:
 		return &FieldError{Field: "Rule.Least", Got: strconv.Itoa(r.Least), Want: "0 to 100000", Err: ErrBounds}
 	case r.Direction > Down:
-		return &FieldError{Field: "Rule.Direction", Got: r.Direction.String(), Want: "Nearest, NearestTiesDown, Up or Down"}
+		return &FieldError{Field: "Rule.Direction", Got: r.Direction.String(), Want: text.Or(directionNames[:])}
 	}
 	return nil
 }
@@ -331,10 +331,5 @@ func (r Rule) MarshalText() ([]byte, error) {
 
 // UnmarshalText reads what ParseRule reads.
 func (r *Rule) UnmarshalText(b []byte) error {
-	v, err := ParseRule(string(b))
-	if err != nil {
-		return err
-	}
-	*r = v
-	return nil
+	return text.Read(r, b, ParseRule)
 }

@@ -365,3 +365,52 @@ func TestPlanIsNotChanged(t *testing.T) {
 	require.Equal(t, orchard(), p)
 	require.Equal(t, before, p.Abbreviations(row.US))
 }
+
+// Practice case PC-05 (knittinghelp.com, mymillhouse.blogspot.com). (a) 30 in at
+// 4 sts/in, a multiple of 4 + 2, lies between 118 and 122, both 2 away; the
+// pattern rounds down. (b) 41 to 42 in at 5.25 sts/in and 12n + 14: 218 alone.
+func TestMultiplesWithAnOffset(t *testing.T) {
+	p := Plan{Opening: rows("fsc", "sc in first st, *sc in next 2 sts, dc in next 2 sts; rep from * to last st, sc in last st")}
+	rule, err := p.Legal()
+	require.NoError(t, err)
+	require.Equal(t, gauge.Rule{Multiple: 4, Plus: 2, Least: 6}, rule)
+	c, err := gauge.MustGauge("4 sts and 4 rows = 1 in").Stitches.Round(in("30 in"), rule)
+	require.NoError(t, err)
+	require.True(t, c.Tie)
+	require.Equal(t, []int{118, 122, 122}, []int{c.Below, c.Above, c.Value})
+	rule.Direction = gauge.Down
+	c, err = gauge.MustGauge("4 sts and 4 rows = 1 in").Stitches.Round(in("30 in"), rule)
+	require.NoError(t, err)
+	require.Equal(t, 118, c.Value)
+
+	p = Plan{Opening: rows("fsc", "sc in first 7 sts, *sc in next 12 sts; rep from * to last 7 sts, sc in last 7 sts")}
+	rule, err = p.Legal()
+	require.NoError(t, err)
+	require.Equal(t, gauge.Rule{Multiple: 12, Plus: 2, Least: 26}, rule)
+	counts, err := rule.Within(ratio(t, 41*21, 4), ratio(t, 42*21, 4))
+	require.NoError(t, err)
+	require.Equal(t, []int{218}, counts)
+}
+
+// Practice case PC-25 (garnstudio.com, a maker's page): 54 rows of UK treble at 9
+// rows to 10 cm are 60 cm; worked as US treble, 4 chains high for 3, about 80 cm.
+func TestTermsChangeTheHeight(t *testing.T) {
+	uk, err := row.Parse("tr in each st across", row.UK)
+	require.NoError(t, err)
+	us, err := row.Parse("tr in each st across", row.US)
+	require.NoError(t, err)
+	height := gauge.MeasurementOf(ratio(t, 10, 9), gauge.Centimetre)
+	heights := []StitchHeight{
+		{row.DoubleCrochet, height},
+		{row.TrebleCrochet, height.Times(ratio(t, row.TrebleCrochet.Height(), row.DoubleCrochet.Height()))},
+	}
+	for _, c := range []struct {
+		r  row.Row
+		cm int
+	}{{uk, 60}, {us, 80}} {
+		p := Plan{Opening: slices.Repeat([]row.Row{c.r}, 54)}
+		h, err := p.Heights(heights...)
+		require.NoError(t, err)
+		require.True(t, h.Once.Equal(gauge.MeasurementOf(gauge.Int(c.cm), gauge.Centimetre)), "%v", h.Once)
+	}
+}

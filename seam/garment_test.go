@@ -596,7 +596,7 @@ func ExampleSewing_Yarn() {
 
 func ExampleSewing_Validate() {
 	fmt.Println(seam.Sewing{Method: 9}.Validate())
-	// Output: Method: got Method(9), want one of the methods
+	// Output: Method: got Method(9), want whip stitch, mattress stitch, slip stitch, single crochet or three-needle bind-off
 }
 
 func ExampleSewing_Long() {

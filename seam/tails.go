@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/internal/enum"
 	"example.com/panelmath/panel/layout"
 	"example.com/panelmath/seam/internal/say"
 )
@@ -21,24 +22,20 @@ const (
 	FromChain
 )
 
-func startNames() []string { return []string{"foundation stitches", "foundation chain"} }
+var startNames = [...]string{"foundation stitches", "foundation chain"}
 
 // String returns "foundation stitches" or "foundation chain".
-func (s Start) String() string { return say.Name("Start", uint8(s), startNames()) }
+func (s Start) String() string { return enum.Name("Start", s, startNames[:]) }
 
 // MarshalText returns String, or a *gauge.FieldError for none of the constants.
 func (s Start) MarshalText() ([]byte, error) {
-	return say.MarshalName("Start", uint8(s), startNames())
+	return enum.Marshal("Start", s, startNames[:])
 }
 
 // UnmarshalText reads what String returns; it returns a *gauge.ParseError for
 // anything else.
 func (s *Start) UnmarshalText(b []byte) error {
-	v, err := say.UnmarshalName("start", b, startNames())
-	if err == nil {
-		*s = Start(v)
-	}
-	return err
+	return enum.Unmarshal(s, "Start", b, startNames[:])
 }
 
 // Method is a way to join edges. How much yarn it takes depends on yarn, hook
@@ -62,26 +59,20 @@ const (
 	BindOff
 )
 
-func methodNames() []string {
-	return []string{"whip stitch", "mattress stitch", "slip stitch", "single crochet", "three-needle bind-off"}
-}
+var methodNames = [...]string{"whip stitch", "mattress stitch", "slip stitch", "single crochet", "three-needle bind-off"}
 
 // String names the method: "whip stitch".
-func (m Method) String() string { return say.Name("Method", uint8(m), methodNames()) }
+func (m Method) String() string { return enum.Name("Method", m, methodNames[:]) }
 
 // MarshalText returns String, or a *gauge.FieldError for none of the constants.
 func (m Method) MarshalText() ([]byte, error) {
-	return say.MarshalName("Method", uint8(m), methodNames())
+	return enum.Marshal("Method", m, methodNames[:])
 }
 
 // UnmarshalText reads what String returns; it returns a *gauge.ParseError for
 // anything else.
 func (m *Method) UnmarshalText(b []byte) error {
-	v, err := say.UnmarshalName("method", b, methodNames())
-	if err == nil {
-		*m = Method(v)
-	}
-	return err
+	return enum.Unmarshal(m, "Method", b, methodNames[:])
 }
 
 // Factor returns the yarn per length of seam: see the constants for where each
@@ -107,11 +98,13 @@ type Sewing struct {
 // Validate returns a *gauge.FieldError if Start or Method is none of the
 // constants, Measured is negative or above 20, or End is negative.
 func (s Sewing) Validate() error {
+	if err := enum.Check("Start", s.Start, startNames[:]); err != nil {
+		return err
+	}
+	if err := enum.Check("Method", s.Method, methodNames[:]); err != nil {
+		return err
+	}
 	switch {
-	case s.Start > FromChain:
-		return &gauge.FieldError{Field: "Start", Got: s.Start.String(), Want: "FromStitches or FromChain"}
-	case s.Method > BindOff:
-		return &gauge.FieldError{Field: "Method", Got: s.Method.String(), Want: "one of the methods"}
 	case s.Measured.Sign() < 0 || s.Measured.Cmp(gauge.Int(20)) > 0:
 		return &gauge.FieldError{Field: "Measured", Got: say.Plain(s.Measured, 3), Want: "0 to 20"}
 	case s.End.Sign() < 0:

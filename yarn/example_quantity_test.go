@@ -256,7 +256,7 @@ func ExamplePart_UnmarshalText() {
 	fmt.Println(p.UnmarshalText([]byte("sleeve")))
 	// Output:
 	// <nil> edging
-	// parse part: "sleeve": unknown part "sleeve"; want fabric, foundation, seam, ends, edging, swatch, margin
+	// parse part: "sleeve": unknown part; want fabric, foundation, seam, ends, edging, swatch or margin
 }
 
 func ExampleWhipStitch() {

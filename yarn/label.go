@@ -126,9 +126,5 @@ func massWord(unit string) bool {
 // MustLabel is ParseLabel for literals in tests and package variables; it panics
 // when s is not a label.
 func MustLabel(s string) Label {
-	l, err := ParseLabel(s)
-	if err != nil {
-		panic("yarn.MustLabel: " + err.Error())
-	}
-	return l
+	return text.Must("yarn.MustLabel", s, ParseLabel)
 }

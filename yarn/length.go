@@ -55,11 +55,7 @@ func ParseLength(s string) (Length, error) {
 // MustLength is ParseLength for literals in tests and package variables; it
 // panics when s is not a length of yarn.
 func MustLength(s string) Length {
-	l, err := ParseLength(s)
-	if err != nil {
-		panic("yarn.MustLength: " + err.Error())
-	}
-	return l
+	return text.Must("yarn.MustLength", s, ParseLength)
 }
 
 // Validate returns a *gauge.FieldError if the unit is not valid, the number is
@@ -119,10 +115,5 @@ func (l Length) MarshalText() ([]byte, error) {
 
 // UnmarshalText reads what ParseLength reads.
 func (l *Length) UnmarshalText(b []byte) error {
-	v, err := ParseLength(string(b))
-	if err != nil {
-		return err
-	}
-	*l = v
-	return nil
+	return text.Read(l, b, ParseLength)
 }

@@ -73,11 +73,7 @@ func ParseMargin(s string) (Margin, error) {
 // MustMargin is ParseMargin for literals in tests and package variables; it
 // panics when s is not a margin.
 func MustMargin(s string) Margin {
-	m, err := ParseMargin(s)
-	if err != nil {
-		panic("yarn.MustMargin: " + err.Error())
-	}
-	return m
+	return text.Must("yarn.MustMargin", s, ParseMargin)
 }
 
 // MarshalText returns String. It returns the error of Validate.
@@ -90,10 +86,5 @@ func (m Margin) MarshalText() ([]byte, error) {
 
 // UnmarshalText reads what ParseMargin reads.
 func (m *Margin) UnmarshalText(b []byte) error {
-	v, err := ParseMargin(string(b))
-	if err != nil {
-		return err
-	}
-	*m = v
-	return nil
+	return text.Read(m, b, ParseMargin)
 }

@@ -83,12 +83,7 @@ func (u MassUnit) MarshalText() ([]byte, error) {
 
 // UnmarshalText reads what ParseMassUnit reads.
 func (u *MassUnit) UnmarshalText(b []byte) error {
-	v, err := ParseMassUnit(string(b))
-	if err != nil {
-		return err
-	}
-	*u = v
-	return nil
+	return text.Read(u, b, ParseMassUnit)
 }
 
 // Mass is a mass as a label prints it or a scale reads it; never negative. The
@@ -131,11 +126,7 @@ func ParseMass(s string) (Mass, error) {
 // MustMass is ParseMass for literals in tests and package variables; it panics
 // when s is not a mass.
 func MustMass(s string) Mass {
-	m, err := ParseMass(s)
-	if err != nil {
-		panic("yarn.MustMass: " + err.Error())
-	}
-	return m
+	return text.Must("yarn.MustMass", s, ParseMass)
 }
 
 // Validate returns a *gauge.FieldError if the unit is not valid, the number is
@@ -186,12 +177,7 @@ func (m Mass) MarshalText() ([]byte, error) {
 
 // UnmarshalText reads what ParseMass reads.
 func (m *Mass) UnmarshalText(b []byte) error {
-	v, err := ParseMass(string(b))
-	if err != nil {
-		return err
-	}
-	*m = v
-	return nil
+	return text.Read(m, b, ParseMass)
 }
 
 // ExactMass is a mass without a unit of its own, as gauge.Measurement is a

@@ -76,7 +76,7 @@ func TestPrintRefuses(t *testing.T) {
 	_, err = notation.Print(notation.Round, grade.Run[string]{" "}, func(s string) string { return s })
 	require.Error(t, err)
 	_, err = notation.Print(notation.Style(9), rising(2), strconv.Itoa)
-	require.EqualError(t, err, "Style: got Style(9), want round, square, colons, dashes, alternating")
+	require.EqualError(t, err, "Style: got Style(9), want round, square, colons, dashes or alternating")
 	_, err = notation.Print(notation.Round, rising(65), strconv.Itoa)
 	require.ErrorIs(t, err, gauge.ErrBounds)
 }
@@ -289,7 +289,7 @@ func TestStyleText(t *testing.T) {
 	require.Equal(t, allStyles, back)
 	_, err = notation.Style(7).MarshalText()
 	require.Error(t, err)
-	require.EqualError(t, back[0].UnmarshalText([]byte("wavy")), `parse style: "wavy": unknown style "wavy"; want round, square, colons, dashes, alternating`)
+	require.EqualError(t, back[0].UnmarshalText([]byte("wavy")), `parse style: "wavy": unknown style; want round, square, colons, dashes or alternating`)
 }
 
 func TestReadKeepsTheValuesError(t *testing.T) {

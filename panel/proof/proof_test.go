@@ -416,3 +416,33 @@ func FuzzParse(f *testing.F) {
 		require.Equal(t, read.String(), again.String())
 	})
 }
+
+// Worked examples I01, I02, I09, I12, I15 and I16 (company and designers' pages):
+// the smallest size outside the brackets, long lists in bracket groups, a lone
+// number for all sizes, sizes inside a row and counts in brackets at its end.
+func TestConventions(t *testing.T) {
+	for text, want := range map[string]string{
+		"Row 1 (RS): sc 7 (8, 9), ch 1, sk 1, sc 2. (10 (11, 12) sts).": "Row 1 (RS): sc in next 7 (8, 9) sts, ch 1, sk 1, sc in next 2 sts. — 10 (11, 12) sts\n",
+		"Row 1: fsc 1 (2, 3, 4) [5, 6, 7] (8, 9, 10)":                   "Row 1: fsc 1 (2, 3, 4) [5, 6, 7] (8, 9, 10).\n",
+		"Row 1: Fsc 100 (112, 120, 128).":                               "Row 1: fsc 100 (112, 120, 128).\n",
+		"Row 2, RS facing: sc in each st across – 24 sts":               "Row 2, RS facing: sc in each st across. — 24 sts\n",
+		"Next row (wrong side): sc in each st across [24 sts total]":    "Next row (wrong side): sc in each st across. — 24 sts\n",
+		"Foundation row: fsc 12. 12 stitches.":                          "Foundation row: fsc 12. — 12 sts\n",
+		"Rep rows 3 to 6 2 more times":                                  "Rep Rows 3–6 2 more times.\n",
+		"Repeat Row 3 once more":                                        "Rep Row 3 1 more time.\n",
+		"Row 1: dc 3, ch 2, dc 3 — 6 dc, 1 ch-2 sp":                     "Row 1: dc in next 3 sts, ch 2, dc in next 3 sts. — 6 dc, 1 ch-2 sps\n",
+	} {
+		read, err := Parse(text, row.US)
+		require.NoError(t, err, "%s", text)
+		require.Equal(t, want, read.String())
+		again, err := Parse(read.String(), row.US)
+		require.NoError(t, err)
+		require.Equal(t, want, again.String())
+	}
+	uk, err := Parse("Row 1: *tr in next st, ch 1, miss 1; rep from * across — 12 tr, 12 ch sps", row.UK)
+	require.NoError(t, err)
+	require.Equal(t, "Row 1: *tr in next st, ch 1, miss 1; rep from * across. — 12 tr, 12 ch sps\n", uk.String())
+	found, err := Check(uk, grade.Run[int]{24})
+	require.NoError(t, err)
+	require.Empty(t, found)
+}

@@ -76,8 +76,7 @@ func Into(r row.Row, p Places, size int) (Worked, Places, error) {
 		}
 		f.p[i] = place(x)
 	}
-	prog := compile(r, size)
-	if prog.foundation || prog.chain != nil {
+	if r.Begins() {
 		if len(p) > 0 {
 			return Worked{}, nil, &row.FitError{Text: r.String(), Err: row.ErrFoundation}
 		}
@@ -85,7 +84,7 @@ func Into(r row.Row, p Places, size int) (Worked, Places, error) {
 			return Worked{}, nil, &gauge.FieldError{Field: "Row.Items[0].Count", Got: "no number", Want: "the number of stitches or chains to begin"}
 		}
 	}
-	st, l, err := solver{size: size}.step(new(Solution), state{family: f}, prog, r, 0, 0)
+	st, l, err := solver{size: size, spent: new(int)}.step(new(Solution), state{family: f}, r, 0, 0)
 	if err != nil {
 		if fit, ok := err.(*row.FitError); ok {
 			fit.Text = r.String()

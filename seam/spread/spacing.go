@@ -6,7 +6,7 @@ import (
 	"strings"
 
 	"example.com/panelmath/gauge"
-	"example.com/panelmath/seam/internal/say"
+	"example.com/panelmath/internal/enum"
 )
 
 // Way says how increases or decreases are spaced along a row. The published
@@ -27,24 +27,18 @@ const (
 	InRound
 )
 
-func wayNames() []string {
-	return []string{"half intervals at the ends", "one section more", "in the round"}
-}
+var wayNames = [...]string{"half intervals at the ends", "one section more", "in the round"}
 
 // String names the way: "half intervals at the ends".
-func (w Way) String() string { return say.Name("Way", uint8(w), wayNames()) }
+func (w Way) String() string { return enum.Name("Way", w, wayNames[:]) }
 
 // MarshalText returns String, or a *gauge.FieldError for none of the constants.
-func (w Way) MarshalText() ([]byte, error) { return say.MarshalName("Way", uint8(w), wayNames()) }
+func (w Way) MarshalText() ([]byte, error) { return enum.Marshal("Way", w, wayNames[:]) }
 
 // UnmarshalText reads what String returns; it returns a *gauge.ParseError for
 // anything else.
 func (w *Way) UnmarshalText(b []byte) error {
-	v, err := say.UnmarshalName("way", b, wayNames())
-	if err == nil {
-		*w = Way(v)
-	}
-	return err
+	return enum.Unmarshal(w, "Way", b, wayNames[:])
 }
 
 // Spacing spreads increases or decreases over a row. The zero value is not
@@ -62,8 +56,8 @@ func (s Spacing) Validate() error {
 	if s.Stitches < 1 || s.Stitches > gauge.MaxCount {
 		return &gauge.FieldError{Field: "Stitches", Got: strconv.Itoa(s.Stitches), Want: "1 to 100000", Err: gauge.ErrBounds}
 	}
-	if s.Way > InRound {
-		return &gauge.FieldError{Field: "Way", Got: s.Way.String(), Want: "HalfEnds, Sections or InRound"}
+	if err := enum.Check("Way", s.Way, wayNames[:]); err != nil {
+		return err
 	}
 	most, why := s.Stitches, "one to a stitch, at most "
 	switch {

@@ -387,11 +387,11 @@ func TestSpacingErrors(t *testing.T) {
 		"Stitches: got 0":      {Changes: 1},
 		"Stitches: got 100001": {Stitches: 100_001, Changes: 1},
 		"Changes: got 0":       {Stitches: 10},
-		"Changes: got 11, want one to a stitch, at most 10":              {Stitches: 10, Changes: 11},
-		"Changes: got 10, want one section more than changes, at most 9": {Stitches: 10, Changes: 10, Way: spread.Sections},
-		"Changes: got 6, want two stitches to each, at most 5":           {Stitches: 10, Changes: 6, Decrease: true},
-		"Changes: got 5, want two stitches to each section, at most 4":   {Stitches: 10, Changes: 5, Decrease: true, Way: spread.Sections},
-		"Way: got Way(3), want HalfEnds, Sections or InRound":            {Stitches: 10, Changes: 1, Way: 3},
+		"Changes: got 11, want one to a stitch, at most 10":                                  {Stitches: 10, Changes: 11},
+		"Changes: got 10, want one section more than changes, at most 9":                     {Stitches: 10, Changes: 10, Way: spread.Sections},
+		"Changes: got 6, want two stitches to each, at most 5":                               {Stitches: 10, Changes: 6, Decrease: true},
+		"Changes: got 5, want two stitches to each section, at most 4":                       {Stitches: 10, Changes: 5, Decrease: true, Way: spread.Sections},
+		"Way: got Way(3), want half intervals at the ends, one section more or in the round": {Stitches: 10, Changes: 1, Way: 3},
 	} {
 		_, err := s.Places()
 		require.ErrorContains(t, err, want)
@@ -564,7 +564,7 @@ func ExampleWay_UnmarshalText() {
 	fmt.Println(w.UnmarshalText([]byte("by eye")))
 	// Output:
 	// <nil> one section more
-	// parse way: "by eye": want half intervals at the ends, one section more, in the round
+	// parse way: "by eye": unknown way; want half intervals at the ends, one section more or in the round
 }
 
 func BenchmarkMatch(b *testing.B) {

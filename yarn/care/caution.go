@@ -3,7 +3,7 @@ package care
 import (
 	_ "embed" // see blocking.go
 
-	"example.com/panelmath/yarn/internal/name"
+	"example.com/panelmath/internal/enum"
 	"example.com/panelmath/yarn/internal/table"
 )
 
@@ -23,23 +23,18 @@ const (
 var topics = [...]string{"steam", "hands"}
 
 // String returns the name: "hands".
-func (t Topic) String() string { return name.Of("Topic", topics[:], uint8(t)) }
+func (t Topic) String() string { return enum.Name("Topic", t, topics[:]) }
 
 // MarshalText returns String. It returns a *gauge.FieldError for a value that is
 // none of the above.
 func (t Topic) MarshalText() ([]byte, error) {
-	return name.Marshal("Topic", topics[:], uint8(t))
+	return enum.Marshal("Topic", t, topics[:])
 }
 
 // UnmarshalText reads what String prints. It returns a *gauge.ParseError for
 // anything else.
 func (t *Topic) UnmarshalText(b []byte) error {
-	n, err := name.Read("Topic", topics[:], b)
-	if err != nil {
-		return err
-	}
-	*t = Topic(n)
-	return nil
+	return enum.Unmarshal(t, "Topic", b, topics[:])
 }
 
 // Caution is a caution in plain words, ready to print, with its source.

@@ -4,9 +4,9 @@ import (
 	"fmt"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/internal/enum"
 	"example.com/panelmath/yarn"
 	"example.com/panelmath/yarn/internal/bound"
-	"example.com/panelmath/yarn/internal/name"
 	"example.com/panelmath/yarn/internal/say"
 )
 
@@ -23,23 +23,18 @@ const (
 var styles = [...]string{"repeated", "mirrored"}
 
 // String returns the name: "repeated".
-func (s Style) String() string { return name.Of("Style", styles[:], uint8(s)) }
+func (s Style) String() string { return enum.Name("Style", s, styles[:]) }
 
 // MarshalText returns String. It returns a *gauge.FieldError for a value that is
 // none of the above.
 func (s Style) MarshalText() ([]byte, error) {
-	return name.Marshal("Style", styles[:], uint8(s))
+	return enum.Marshal("Style", s, styles[:])
 }
 
 // UnmarshalText reads what String prints. It returns a *gauge.ParseError for
 // anything else.
 func (s *Style) UnmarshalText(b []byte) error {
-	n, err := name.Read("Style", styles[:], b)
-	if err != nil {
-		return err
-	}
-	*s = Style(n)
-	return nil
+	return enum.Unmarshal(s, "Style", b, styles[:])
 }
 
 // Skeins is the yarn that both panels come from: skeins of one length. The first

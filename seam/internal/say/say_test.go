@@ -36,16 +36,3 @@ func TestSay(t *testing.T) {
 		require.Equal(t, want, got)
 	}
 }
-
-func TestNames(t *testing.T) {
-	names := []string{"one", "two"}
-	b, err := MarshalName("Number", 1, names)
-	require.NoError(t, err)
-	v, err := UnmarshalName("number", b, names)
-	require.NoError(t, err)
-	require.Equal(t, uint8(1), v)
-	_, err = MarshalName("Number", 2, names)
-	require.EqualError(t, err, "Number: got Number(2), want one, two")
-	_, err = UnmarshalName("number", []byte("three"), names)
-	require.EqualError(t, err, `parse number: "three": want one, two`)
-}

@@ -1,0 +1,342 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"regexp"
+	"slices"
+	"strconv"
+	"strings"
+
+	"example.com/panelmath/gauge"
+	"example.com/panelmath/grade"
+	"example.com/panelmath/grade/notation"
+	"example.com/panelmath/panel/row"
+)
+
+// pattern is what was read out of a text.
+type pattern struct {
+	lines      []line
+	n          int      // number of sizes
+	sizes      []string // their labels; empty where the text names none
+	terms      row.Terms
+	gauges     []tension
+	statements []statement
+	names      map[string]statement // by lower-case name
+	inBoth     []pair
+	yarns      []yarnLine
+	blocks     []block
+	tied       map[int]bool   // lines whose lengths hang on counts
+	why        map[int]bool   // lines that explain a number of one size
+	open       []line         // rows of a piece that is not at its end
+	as         map[int]string // what a line was read as, for report
+}
+
+// tension is a line with a gauge. One direction alone leaves the other zero.
+type tension struct {
+	line   line
+	worked bool // on the hook, before washing
+	gauge  gauge.Gauge
+}
+
+// read reads a text. It returns a *LineError for a line that must be understood
+// and can't be.
+func read(s string) (*pattern, error) {
+	lines, err := split(s)
+	if err != nil {
+		return nil, err
+	}
+	p := &pattern{lines: lines, names: map[string]statement{}, as: map[int]string{}, why: map[int]bool{}, tied: map[int]bool{}}
+	if err := p.readSizes(); err != nil {
+		return nil, err
+	}
+	ukTerms := regexp.MustCompile(`(?i)\b(?:UK|British) (?:crochet )?terms\b|^Terms: UK\b`)
+	for _, l := range lines {
+		if ukTerms.MatchString(l.text) {
+			p.terms = row.UK
+			p.as[l.number] = "terms: UK"
+		}
+	}
+	section := ""
+	for _, l := range lines {
+		switch {
+		case l.text == "":
+			continue
+		case l.heading:
+			section = strings.ToLower(l.text)
+			p.endBlock()
+			continue
+		case strings.HasPrefix(section, "why "): // the arithmetic of one size, not the pattern
+			p.inBoth = append(p.inBoth, p.pairs(l)...)
+			p.why[l.number] = true
+			continue
+		case p.isRow(l):
+			p.addRow(l)
+			continue
+		}
+		if err := p.readLine(l, section); err != nil {
+			return nil, err
+		}
+	}
+	p.endBlock()
+	return p, nil
+}
+
+// readLine reads a line that is no row.
+func (p *pattern) readLine(l line, section string) error {
+	p.inBoth = append(p.inBoth, p.pairs(l)...)
+	if p.as[l.number] != "" {
+		return nil
+	}
+	if isGauge.MatchString(l.name) || strings.Contains(section, "gauge") || strings.Contains(section, "tension") {
+		if err := p.readGauge(l); !errors.Is(err, errProse) {
+			return err
+		}
+	}
+	if ok, err := p.readYarn(l); ok || err != nil {
+		return err
+	}
+	if l.name == "" {
+		return nil
+	}
+	s, err := p.statement(l)
+	if errors.Is(err, errProse) {
+		return nil
+	}
+	if err != nil {
+		return err
+	}
+	p.statements = append(p.statements, s)
+	if _, ok := p.names[strings.ToLower(l.name)]; !ok {
+		p.names[strings.ToLower(l.name)] = s
+	}
+	p.as[l.number] = "list"
+	if len(s.sides) > 1 {
+		p.as[l.number] = "equation"
+	}
+	return nil
+}
+
+var (
+	sizesName = regexp.MustCompile(`^(?i:sizes?|sizes? available|to fit sizes?)$`)
+	inOrder   = regexp.MustCompile(`in this order: ([^.]*)\.`)
+	tableCell = regexp.MustCompile(`^\|\s*([^|]*?)\s*\|`)
+	dashSizes = regexp.MustCompile(`^\S+(?:\s*-\s*\S+){2,}$`)
+)
+
+// readSizes finds how many sizes there are and what they are called: in a line
+// `Sizes: XS (S, M, L)`, in a sentence "in this order: XS (S, M, L).", or in a table
+// whose first column is headed Size. Where nothing names them, the length that
+// most lists have is taken.
+func (p *pattern) readSizes() error {
+	table, inTable := []string(nil), false
+	for _, l := range p.lines {
+		list := ""
+		if sizesName.MatchString(l.name) && p.sizes == nil {
+			list = l.body
+		} else if m := inOrder.FindStringSubmatch(l.text); m != nil && p.sizes == nil {
+			list = m[1]
+		}
+		if list != "" {
+			labels, err := labels(list)
+			if err != nil {
+				return unreadable(l.number, "sizes: %w", err)
+			}
+			p.sizes, p.as[l.number] = labels, "sizes: "+strings.Join(labels, " | ")
+			continue
+		}
+		m := tableCell.FindStringSubmatch(l.text)
+		switch {
+		case m == nil:
+			inTable = false
+		case strings.EqualFold(m[1], "size") && table == nil:
+			inTable = true
+		case inTable && !strings.HasPrefix(m[1], "---"):
+			table = append(table, m[1])
+			p.as[l.number] = "size " + m[1]
+		}
+	}
+	if p.sizes == nil && len(table) <= grade.MaxSizes {
+		p.sizes = table
+	}
+	p.n = len(p.sizes)
+	if p.n == 0 {
+		p.n = p.usual()
+	}
+	return nil
+}
+
+func labels(list string) (grade.Run[string], error) {
+	list = strings.TrimSuffix(strings.TrimSpace(list), ".")
+	if dashSizes.MatchString(list) && !strings.ContainsAny(list, "([,") {
+		parts := strings.Split(list, "-")
+		for i := range parts {
+			parts[i] = strings.TrimSpace(parts[i])
+		}
+		list = parts[0] + " (" + strings.Join(parts[1:], ", ") + ")"
+	}
+	return notation.Read(list, 0, func(s string) (string, error) { return s, nil })
+}
+
+// usual returns the length that most lists of the text have.
+func (p *pattern) usual() int {
+	many := map[int]int{}
+	best := 1
+	for _, l := range p.lines {
+		for _, s := range listIn.FindAllString(l.text, -1) {
+			n := values(s)
+			if n < 2 || n > grade.MaxSizes {
+				continue
+			}
+			many[n]++
+			if best == 1 || many[n] > many[best] {
+				best = n
+			}
+		}
+	}
+	return best
+}
+
+// label returns what size i is called: its label, or its number. The one size of
+// a text needs no name.
+func (p *pattern) label(i int) string {
+	switch {
+	case i < 0 || p.n == 1:
+		return ""
+	case i < len(p.sizes):
+		return p.sizes[i]
+	}
+	return strconv.Itoa(i + 1)
+}
+
+var (
+	isGauge   = regexp.MustCompile(`(?i)\b(?:gauge|tension)\b`)
+	isWorked  = regexp.MustCompile(`(?i)on the hook|before wash|before block|unwashed|unblocked|as worked`)
+	gaugeStop = regexp.MustCompile(`, in |, after |, wash| in (?:the )?(?:pattern|hdc|dc|sc|tr|htr|st)|[.;]\s|[.;]?$|\s*[\[(/]| using | with `)
+)
+
+// readGauge reads `12 sts and 10 rows = 4 in`, or one direction alone. What follows
+// the gauge is prose.
+func (p *pattern) readGauge(l line) error {
+	if l.body == "" || l.body[0] < '0' || l.body[0] > '9' {
+		return errProse
+	}
+	ends := gaugeStop.FindAllStringIndex(l.body, -1)
+	var first error
+	for i := len(ends) - 1; i >= 0; i-- {
+		t := tension{line: l, worked: isWorked.MatchString(l.name)}
+		body := l.body[:ends[i][0]]
+		g, err := gauge.ParseGauge(body)
+		if err == nil {
+			t.gauge = g
+		} else if over, err := gauge.ParseOver(body); err == nil && strings.Contains(body, "row") {
+			t.gauge.Rows = over
+		} else if err == nil {
+			t.gauge.Stitches = over
+		} else {
+			if first == nil {
+				first = err
+			}
+			continue
+		}
+		p.gauges = append(p.gauges, t)
+		p.as[l.number] = "gauge " + t.String()
+		return nil
+	}
+	if !isGauge.MatchString(l.name) {
+		return errProse
+	}
+	return unreadable(l.number, "%s: %w", l.name, first)
+}
+
+func (t tension) String() string {
+	s, r := t.gauge.Stitches, t.gauge.Rows
+	switch {
+	case s.Validate() != nil:
+		return rows.text(r)
+	case r.Validate() != nil:
+		return stitches.text(s)
+	}
+	return t.gauge.String()
+}
+
+// text prints one direction of a gauge: "20 sts = 4 in".
+func (k kind) text(o gauge.Over) string {
+	noun := " sts = "
+	if k == rows {
+		noun = " rows = "
+	}
+	return strings.Replace(o.String(), " over ", noun, 1)
+}
+
+// over returns the gauge for a direction, and its line; ok is false where the
+// text has none.
+func (p *pattern) over(k kind, worked bool) (over gauge.Over, l line, ok bool) {
+	for _, t := range p.gauges {
+		over := t.gauge.Stitches
+		if k == rows {
+			over = t.gauge.Rows
+		}
+		if t.worked == worked && over.Validate() == nil {
+			return over, t.line, true
+		}
+	}
+	return gauge.Over{}, line{}, false
+}
+
+// check returns what does not agree.
+func (p *pattern) check() ([]Finding, error) {
+	all, err := p.rows()
+	if err != nil {
+		return nil, err
+	}
+	all = append(all, p.body()...)
+	all = append(all, p.hooks()...)
+	var pieces []relation
+	for _, s := range p.statements {
+		f, r := p.holds(s)
+		all = append(all, f...)
+		pieces = append(pieces, r...)
+	}
+	f, house, err := p.panels()
+	if err != nil {
+		return nil, err
+	}
+	all = append(all, f...)
+	for _, l := range p.lines {
+		if !l.heading && !p.why[l.number] {
+			all = append(all, p.lists(l)...)
+		}
+	}
+	all = append(all, units(p, slices.DeleteFunc(slices.Clone(p.inBoth), func(x pair) bool { return p.tied[x.line.number] }))...)
+	all = append(all, p.measures(append(pieces, house...))...)
+	all = append(all, p.yarn()...)
+	return sorted(all), nil
+}
+
+// report says what every line with a number in it was read as.
+func (p *pattern) report() string {
+	var b strings.Builder
+	for _, l := range p.lines {
+		if !strings.ContainsAny(l.text, "0123456789½¼¾⅛⅜⅝⅞") {
+			continue
+		}
+		as := p.as[l.number]
+		if as == "" {
+			as = "not checked"
+			for _, x := range p.inBoth {
+				if x.line.number == l.number {
+					as = "two units"
+				}
+			}
+		}
+		fmt.Fprintf(&b, "line %d: %s\n", l.number, as)
+	}
+	return b.String()
+}
+
+func (p *pattern) isYarn(l line) bool { return strings.HasPrefix(p.as[l.number], "yarn") }
+
+func (p *pattern) isStatement(l line) bool {
+	return p.as[l.number] == "list" || p.as[l.number] == "equation"
+}
