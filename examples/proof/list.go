@@ -55,6 +55,8 @@ func values(s string) int {
 	return n
 }
 
+func hasNumber(s string) bool { return strings.ContainsAny(s, "0123456789½¼¾⅛⅜⅝⅞") }
+
 // subset finds sizes named in a line that is for some of them: "(size XS–S, XL–2X)".
 var subset = regexp.MustCompile(`\((?:for )?sizes? ([^()]*)\)`)
 
@@ -91,6 +93,9 @@ func (p *pattern) sizesOf(l line) []int {
 // lists looks at every list of a line: whether it has a value for each size, and
 // whether one size alone is out of line.
 func (p *pattern) lists(l line) []Finding {
+	if !hasNumber(l.text) {
+		return nil
+	}
 	var out []Finding
 	sizes := p.sizesOf(l)
 	if m := subset.FindStringSubmatch(l.text); m != nil && len(p.sizes) > 1 {
@@ -159,6 +164,9 @@ type pair struct {
 // pairs returns the lengths in two units of a line. Lengths of yarn, which may be
 // longer, are package yarn's.
 func (p *pattern) pairs(l line) []pair {
+	if !hasNumber(l.text) {
+		return nil
+	}
 	var out []pair
 	for _, s := range pairIn.FindAllString(l.text, -1) {
 		x := pair{line: l, text: s, sizes: p.sizesOf(l)}

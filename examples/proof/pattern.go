@@ -50,7 +50,6 @@ func read(s string) (*pattern, error) {
 	if err := p.readSizes(); err != nil {
 		return nil, err
 	}
-	ukTerms := regexp.MustCompile(`(?i)\b(?:UK|British) (?:crochet )?terms\b|^Terms: UK\b`)
 	for _, l := range lines {
 		if ukTerms.MatchString(l.text) {
 			p.terms = row.UK
@@ -118,6 +117,7 @@ func (p *pattern) readLine(l line, section string) error {
 }
 
 var (
+	ukTerms   = regexp.MustCompile(`(?i)\b(?:UK|British) (?:crochet )?terms\b|^Terms: UK\b`)
 	sizesName = regexp.MustCompile(`^(?i:sizes?|sizes? available|to fit sizes?)$`)
 	inOrder   = regexp.MustCompile(`in this order: ([^.]*)\.`)
 	tableCell = regexp.MustCompile(`^\|\s*([^|]*?)\s*\|`)
@@ -183,6 +183,9 @@ func (p *pattern) usual() int {
 	many := map[int]int{}
 	best := 1
 	for _, l := range p.lines {
+		if !hasNumber(l.text) {
+			continue
+		}
 		for _, s := range listIn.FindAllString(l.text, -1) {
 			n := values(s)
 			if n < 2 || n > grade.MaxSizes {
@@ -318,7 +321,7 @@ func (p *pattern) check() ([]Finding, error) {
 func (p *pattern) report() string {
 	var b strings.Builder
 	for _, l := range p.lines {
-		if !strings.ContainsAny(l.text, "0123456789½¼¾⅛⅜⅝⅞") {
+		if !hasNumber(l.text) {
 			continue
 		}
 		as := p.as[l.number]

@@ -8,6 +8,7 @@ import (
 	"strconv"
 	"strings"
 
+	"example.com/panelmath/gauge"
 	"example.com/panelmath/grade"
 	"example.com/panelmath/panel/proof"
 	"example.com/panelmath/panel/row"
@@ -68,6 +69,9 @@ func (p *pattern) rows() ([]Finding, error) {
 		}
 		if b.text.Sizes > 1 && b.text.Sizes != p.n {
 			return nil, unreadable(b.lines[0].number, "rows for %d sizes in a text for %d", b.text.Sizes, p.n)
+		}
+		if b.work() > mostWork {
+			return nil, unreadable(b.lines[0].number, "rows: more than %d stitches to work, want fewer or shorter rows", mostWork)
 		}
 		found, err := proof.Check(b.text, nil)
 		if err != nil {
@@ -193,19 +197,49 @@ func misnumbered(found []proof.Finding) int {
 	return n
 }
 
-// most is how many lines a piece may have for renumbered to try repairs.
-const mostLines = 200
+// mostWork is how many stitches the rows of a piece may work, in all sizes and in
+// all that is tried: some twenty garments.
+const mostWork = 5_000_000
+
+// work is about how many stitches the rows of a piece work: as many in each row
+// as the largest number of the piece.
+func (b *block) work() int {
+	most, rows := 1, 0
+	for _, l := range b.lines {
+		for _, s := range digits.FindAllString(l.text, -1) {
+			if n, err := strconv.Atoi(s); err == nil && n <= gauge.MaxCount {
+				most = max(most, n)
+			}
+		}
+	}
+	for _, l := range b.text.Lines {
+		rows += l.Rows
+		if l.Again != nil {
+			rows += slices.Max(l.Again.Times) * (l.Again.To - l.Again.From + 1)
+		}
+		if rows > mostWork {
+			return rows
+		}
+	}
+	return rows * most * b.text.Sizes
+}
+
+var digits = regexp.MustCompile(`\d+`)
 
 // renumbered looks for one number of a row label, or of a line that works rows
 // again, that puts everything after it off. Each such number is changed in turn;
 // the change that leaves nothing is told, instead of all that follows from it.
 func (b *block) renumbered(found []proof.Finding) ([]sized, []proof.Finding) {
 	n := misnumbered(found)
-	if n < 2 || len(b.text.Lines) > mostLines {
+	if n < 2 {
 		return nil, found
 	}
+	left := mostWork
 	var best []sized
 	try := func(i int, f sized, change func(*proof.Line)) {
+		if left -= b.work(); left < 0 || best != nil {
+			return
+		}
 		t := b.text
 		t.Lines = slices.Clone(t.Lines)
 		l := &t.Lines[i]
@@ -216,12 +250,12 @@ func (b *block) renumbered(found []proof.Finding) ([]sized, []proof.Finding) {
 			l.Again = &again
 		}
 		change(l)
-		left, err := proof.Check(t, nil)
-		if err != nil || misnumbered(left) > 0 || len(left) >= len(found) || best != nil {
+		rest, err := proof.Check(t, nil)
+		if err != nil || misnumbered(rest) > 0 || len(rest) >= len(found) {
 			return
 		}
 		f.Line, f.Name = l.Place, b.text.Lines[i].Label
-		best, found = []sized{f}, left
+		best, found = []sized{f}, rest
 	}
 	for i, l := range b.text.Lines {
 		switch {

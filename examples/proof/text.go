@@ -12,8 +12,9 @@ import (
 // maxName is how long a name before a colon may be.
 const maxName = 80
 
-// maxText is how many bytes a text may have.
-const maxText = 1 << 20
+// maxText is how many bytes a text may have; a pattern of forty pages has half of
+// them.
+const maxText = 256 << 10
 
 // LineError tells which line can't be read, and why.
 type LineError struct {
@@ -50,7 +51,7 @@ var (
 // the editor's own and reads as an empty one.
 func split(s string) ([]line, error) {
 	if len(s) > maxText {
-		return nil, unreadable(1, "the text has %d bytes, want at most %d", len(s), maxText)
+		return nil, unreadable(strings.Count(s[:maxText], "\n")+1, "the text goes on after %d bytes, want at most so many", maxText)
 	}
 	var out []line
 	for i, raw := range strings.Split(s, "\n") {

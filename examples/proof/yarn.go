@@ -301,7 +301,7 @@ var roundName = regexp.MustCompile(`(?i)\b(?:round|bust|chest|circumference|widt
 func (p *pattern) growth() ([]gauge.Ratio, line) {
 	for _, s := range p.statements {
 		if s.sides[0].kind == length && roundName.MatchString(s.line.name) {
-			v := s.sides[0].sum()
+			v := s.sides[0].total
 			if !slices.ContainsFunc(v, func(r gauge.Ratio) bool { return r.Sign() <= 0 }) {
 				return v, s.line
 			}
