@@ -141,7 +141,7 @@ func (p *pattern) lists(l line) []Finding {
 			// counts and of named lists: those of shaping and of openings may fall.
 			fault := !x.Remark && (counted || p.isStatement(l)) && strings.HasPrefix(x.Why, "the other sizes rise by") && !strings.HasPrefix(x.Why, "the other sizes rise by 0 ")
 			fault = fault || p.isStatement(l) && !counted && roundName.MatchString(l.name) && !strings.Contains(strings.ToLower(l.name), "ease")
-			out = append(out, Finding{Line: l.number, Name: l.name, Size: x.Size, Got: x.Got, Want: x.Want, Why: "in " + s + ": " + x.Why, Remark: !fault})
+			out = append(out, Finding{Line: l.number, Name: l.name, Size: x.Size, Got: x.Got, Want: x.Want, Why: "the list is " + s + "; " + x.Why, Remark: !fault})
 		}
 	}
 	return out
