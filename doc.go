@@ -3,13 +3,30 @@
 // five packages, one on top of the other.
 //
 //	gauge   lengths, swatches and gauges, and the one rounding to a count
-//	grade   size charts, ease, size groups, one value per size (a run)
+//	grade   size charts, ease, size groups, one value per size (a run), checks
 //	panel   written rows, the row plan, one panel, layouts and the schematic
-//	seam    stitch pairs, openings, armhole and neck, tails, steps
-//	yarn    lengths and masses of yarn, margin, skeins
+//	seam    stitch pairs, openings, armhole and neck, tails, finishing as text
+//	yarn    lengths and masses of yarn, margin, skeins, substitution, colour runs
 //
 // Imports run upwards only: grade uses gauge, panel uses grade, and so on. An
-// app that needs lengths and counts imports gauge alone.
+// app that needs lengths and counts imports gauge alone. A concept that is not
+// always needed has a package of its own below: panel/row reads written rows,
+// panel/proof checks a printed plan, panel/schematic draws, grade/fit chooses
+// sizes and groups, grade/check looks at lists of sizes, seam/spread joins
+// unlike edges, yarn/weight substitutes, yarn/stash asks what a stash makes.
+//
+// # For a reader who does not crochet
+//
+// A fabric of crochet (or knitting) is made of stitches that stand side by side
+// in rows. A gauge says how many stitches and how many rows a span of the
+// finished fabric holds: "13 sts and 9 rows = 4 in". A stitch pattern works on
+// some counts only: "multiple of 3 + 1" is 1, 4, 7, ... A garment is made larger
+// than the body by its ease. It is made in several sizes, and a pattern prints
+// one number for each, the smallest before the brackets: 163 (166, 169, 172).
+// Here the garments are rectangles: a panel is worked row by row, folded, and
+// sewn to another from the hem up, stitch to stitch in pairs, until the place
+// where the neck or the arm needs room. Yarn is sold in skeins of so much length
+// and mass, and all skeins of a garment should come from one dye lot.
 //
 // # The model
 //
@@ -47,15 +64,43 @@
 //
 // What lies beyond is an error that names the limit, and costs milliseconds.
 //
+// # Text and JSON
+//
+// What has a text form is printed by String and MarshalText and read back by its
+// Parse function and UnmarshalText:
+//
+//	gauge.Length    20.5 in (reads 20 1/2 in, 20½", 5 ft 3 in, 52 cm)
+//	gauge.Ratio     511/8
+//	gauge.Gauge     13 sts and 9 rows = 4 in
+//	gauge.Rule      multiple of 6 + 1, at least 7, ties down
+//	grade.Ease      9 in, -5%
+//	row.Row         dc in first st, *ch 2, sk 2, dc in next st; rep from * across
+//	yarn.Label      230 yd = 100 g
+//	yarn.Margin     10%
+//	notation        101 (113, 125) and 48½ (56, 66) in [123 (142, 167.5) cm]
+//
+// JSON uses these texts for the types that have one, and objects with
+// snake_case names for the others. Numbers are written as strings and read from
+// strings or numbers; names stay as they are from one version to the next, and
+// a field that is added is optional. Each package's doc shows its forms.
+//
 // # Errors
 //
-// A text that can't be read gives a ParseError with the place (row.SyntaxError
-// with line and column for written rows). A struct that does not hold gives a
-// FieldError with the field, what it has and what it must be. A garment that
-// can't be made or worn gives a SizeError with the size, got and want. No
+// A text that can't be read gives a gauge.ParseError with the place, a written row
+// a row.SyntaxError with line and column. A struct that does not hold gives a
+// gauge.FieldError with the field, what it has and what it must be. A garment
+// that can't be made or worn gives a grade.SizeError, a seam.FitError or a
+// panel.RowError with size or row, got and want. They wrap sentinels such as
+// gauge.ErrBounds, gauge.ErrNoCount, grade.ErrNoSize and seam.ErrNoPair. No
 // function returns a partial result beside an error, and none panics on input
 // but those that begin with Must.
 //
-// Not an error: two sizes with the same number, a count that is far from the
-// wanted length (its deviation says so), a neck drop of nothing.
+// Not an error: two sizes with the same number; a count that is far from the
+// wanted length (its deviation says so); a neck drop of nothing; no legal count in
+// a window (the list is empty); no size that fits (the answer says why).
+//
+// # Concurrency
+//
+// Values are not changed by use and there is no package state that changes:
+// everything may be shared between goroutines as long as nobody writes to it.
 package panelmath

@@ -3,6 +3,8 @@ package gauge
 import (
 	"fmt"
 	"strconv"
+
+	"example.com/panelmath/internal/text"
 )
 
 // Counted says what a count counts. The zero value leaves it open.
@@ -17,7 +19,7 @@ const (
 var countedNames = [...]string{"", "stitches", "rows"}
 
 // String returns "stitches", "rows", or "" for the zero value.
-func (c Counted) String() string { return nameOf("Counted", c, countedNames[:]) }
+func (c Counted) String() string { return text.Name("Counted", c, countedNames[:]) }
 
 // MarshalText returns String, or a *FieldError for an invalid value.
 func (c Counted) MarshalText() ([]byte, error) { return marshalName("Counted", c, countedNames[:]) }

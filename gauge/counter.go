@@ -21,8 +21,8 @@ func (o Over) Counter(r Rule) (Counter, error) {
 	if err := r.Validate(); err != nil {
 		return Counter{}, err
 	}
-	each, _ := exact.Int(1).Quo(per)
-	return Counter{perMM: per.Reduced(), each: each.Reduced(), unit: o.Span.Unit, rule: r}, nil
+	per = per.Reduced()
+	return Counter{perMM: per, each: per.Inv(), unit: o.Span.Unit, rule: r}, nil
 }
 
 // Round returns the legal count for m; see Over.Round.

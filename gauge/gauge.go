@@ -23,9 +23,12 @@ func (g Gauge) Validate() error {
 // StitchesIn returns the legal count of stitches nearest to the width; see
 // Over.Round. It returns the errors of Validate and of Rule.Round.
 func (g Gauge) StitchesIn(width Measurement, r Rule) (Count, error) {
+	if err := g.Stitches.Validate(); err != nil {
+		return Count{}, InField("Gauge.Stitches", err)
+	}
 	c, err := g.Stitches.Round(width, r)
 	if err != nil {
-		return Count{}, InField("Gauge.Stitches", err)
+		return Count{}, err
 	}
 	c.Counted = Stitches
 	return c, nil
@@ -34,9 +37,12 @@ func (g Gauge) StitchesIn(width Measurement, r Rule) (Count, error) {
 // RowsIn returns the legal count of rows nearest to the length; see Over.Round.
 // It returns the errors of Validate and of Rule.Round.
 func (g Gauge) RowsIn(length Measurement, r Rule) (Count, error) {
+	if err := g.Rows.Validate(); err != nil {
+		return Count{}, InField("Gauge.Rows", err)
+	}
 	c, err := g.Rows.Round(length, r)
 	if err != nil {
-		return Count{}, InField("Gauge.Rows", err)
+		return Count{}, err
 	}
 	c.Counted = Rows
 	return c, nil
@@ -139,11 +145,7 @@ func (p *scanner) clause(g *Gauge) error {
 // MustGauge is ParseGauge for literals in tests and package variables; it
 // panics when s is not a gauge.
 func MustGauge(s string) Gauge {
-	g, err := ParseGauge(s)
-	if err != nil {
-		panic("gauge.MustGauge: " + err.Error())
-	}
-	return g
+	return text.Must("gauge.MustGauge", s, ParseGauge)
 }
 
 // MarshalText returns String. It returns the error of Validate.
@@ -156,10 +158,5 @@ func (g Gauge) MarshalText() ([]byte, error) {
 
 // UnmarshalText reads what ParseGauge reads.
 func (g *Gauge) UnmarshalText(b []byte) error {
-	v, err := ParseGauge(string(b))
-	if err != nil {
-		return err
-	}
-	*g = v
-	return nil
+	return text.Read(g, b, ParseGauge)
 }

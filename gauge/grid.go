@@ -72,7 +72,7 @@ func (g Grid) Unit() Unit {
 }
 
 // String names the grid: "quarter inch". ParseGrid reads it back.
-func (g Grid) String() string { return nameOf("Grid", g, gridNames[:]) }
+func (g Grid) String() string { return text.Name("Grid", g, gridNames[:]) }
 
 // ParseGrid reads the name of a grid, in either spelling of centimetre and
 // whatever the case: "half centimetre", "Quarter inch".
@@ -94,11 +94,7 @@ func (g Grid) MarshalText() ([]byte, error) { return marshalName("Grid", g, grid
 
 // UnmarshalText reads what ParseGrid reads.
 func (g *Grid) UnmarshalText(b []byte) error {
-	v, err := ParseGrid(string(b))
-	if err == nil {
-		*g = v
-	}
-	return err
+	return text.Read(g, b, ParseGrid)
 }
 
 // Round returns m on the grid, rounded once, a tie away from zero.

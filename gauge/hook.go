@@ -43,11 +43,7 @@ func ParseHook(s string) (Hook, error) {
 // MustHook is ParseHook for literals in tests and package variables; it panics
 // when s is not a hook.
 func MustHook(s string) Hook {
-	h, err := ParseHook(s)
-	if err != nil {
-		panic("gauge.MustHook: " + err.Error())
-	}
-	return h
+	return text.Must("gauge.MustHook", s, ParseHook)
 }
 
 // Validate returns a *FieldError if the diameter is not more than 0 and at most
@@ -75,12 +71,7 @@ func (h Hook) MarshalText() ([]byte, error) {
 
 // UnmarshalText reads what ParseHook reads.
 func (h *Hook) UnmarshalText(b []byte) error {
-	v, err := ParseHook(string(b))
-	if err != nil {
-		return err
-	}
-	*h = v
-	return nil
+	return text.Read(h, b, ParseHook)
 }
 
 // US returns the current US label, "I-9", or "" where the size has none. Where

@@ -1,6 +1,9 @@
 package gauge
 
-import "github.com/shopspring/decimal"
+import (
+	"example.com/panelmath/internal/text"
+	"github.com/shopspring/decimal"
+)
 
 // Scheme is a system of hook labels.
 type Scheme uint8
@@ -16,7 +19,7 @@ const (
 var schemeNames = [...]string{"US", "old UK", "steel", "lace"}
 
 // String returns "US", "old UK", "steel" or "lace".
-func (s Scheme) String() string { return nameOf("Scheme", s, schemeNames[:]) }
+func (s Scheme) String() string { return text.Name("Scheme", s, schemeNames[:]) }
 
 // MarshalText returns String, or a *FieldError for an invalid value.
 func (s Scheme) MarshalText() ([]byte, error) { return marshalName("Scheme", s, schemeNames[:]) }
@@ -39,7 +42,7 @@ const (
 var checkNames = [...]string{"from memory", "one source", "two sources"}
 
 // String returns "from memory", "one source" or "two sources".
-func (c Check) String() string { return nameOf("Check", c, checkNames[:]) }
+func (c Check) String() string { return text.Name("Check", c, checkNames[:]) }
 
 // MarshalText returns String, or a *FieldError for an invalid value.
 func (c Check) MarshalText() ([]byte, error) { return marshalName("Check", c, checkNames[:]) }

@@ -51,6 +51,8 @@ func everything(t *testing.T) string {
 		require.NoError(t, err)
 		fmt.Fprintln(&b, growth.Explain())
 	}
+	fmt.Fprintln(&b, gauge.Length{Value: decimal.New(12, 2), Unit: gauge.Millimetre}, gauge.Hook{Diameter: decimal.New(1, 1)},
+		gauge.Over{Count: decimal.New(2, 1), Span: gauge.Length{Value: decimal.New(1, 2), Unit: gauge.Millimetre}})
 	x, err := gauge.ParseRatio("103.600")
 	require.NoError(t, err)
 	fmt.Fprintln(&b, x, x.Text(2), gauge.MustHook("5.50 mm").Explain(), gauge.HooksLabelled("P-16"))

@@ -2,6 +2,7 @@ package gauge
 
 import (
 	"example.com/panelmath/internal/exact"
+	"example.com/panelmath/internal/text"
 	"github.com/shopspring/decimal"
 )
 
@@ -42,34 +43,37 @@ func ParseLength(s string) (Length, error) {
 // MustLength is ParseLength for literals in tests and package variables; it
 // panics when s is not a length.
 func MustLength(s string) Length {
-	l, err := ParseLength(s)
-	if err != nil {
-		panic("gauge.MustLength: " + err.Error())
-	}
-	return l
+	return text.Must("gauge.MustLength", s, ParseLength)
 }
 
 // Validate returns a *FieldError if the unit is not valid, the number breaks
 // the bounds, or the length exceeds 100 m either way.
 func (l Length) Validate() error {
-	if !l.Unit.Valid() {
-		return &FieldError{Field: "Unit", Got: l.Unit.String(), Want: "mm, cm, m, in, ft or yd"}
-	}
-	if err := checkNumber("Value", l.Value); err != nil {
-		return err
-	}
-	if m := l.Measurement(); m.mm.Cmp(exact.Int(MaxLength*1000)) > 0 || m.mm.Cmp(exact.Int(-MaxLength*1000)) < 0 {
-		return &FieldError{Field: "Value", Got: l.String(), Want: "at most 100 m", Err: ErrBounds}
-	}
-	return nil
+	_, err := l.mm()
+	return err
 }
 
-// Measurement returns the length as an exact measurement.
-func (l Length) Measurement() Measurement {
+// mm returns the length in millimetres, or the error of Validate.
+func (l Length) mm() (exact.Ratio, error) {
 	if !l.Unit.Valid() {
-		return Measurement{}
+		return exact.Ratio{}, &FieldError{Field: "Unit", Got: l.Unit.String(), Want: "mm, cm, m, in, ft or yd"}
 	}
-	return Measurement{fromDecimal(l.Value).Mul(l.Unit.mm())}
+	x, err := bounded("Value", l.Value)
+	if err != nil {
+		return exact.Ratio{}, err
+	}
+	x = x.Mul(l.Unit.mm())
+	if x.Cmp(exact.Int(MaxLength*1000)) > 0 || x.Cmp(exact.Int(-MaxLength*1000)) < 0 {
+		return exact.Ratio{}, &FieldError{Field: "Value", Got: l.String(), Want: "at most 100 m", Err: ErrBounds}
+	}
+	return x, nil
+}
+
+// Measurement returns the length as an exact measurement, and nothing for a
+// length that is not valid.
+func (l Length) Measurement() Measurement {
+	x, _ := l.mm()
+	return Measurement{x}
 }
 
 // String returns `20.5 in`, which ParseLength reads back. For halves and
@@ -86,10 +90,5 @@ func (l Length) MarshalText() ([]byte, error) {
 
 // UnmarshalText reads what ParseLength reads.
 func (l *Length) UnmarshalText(b []byte) error {
-	v, err := ParseLength(string(b))
-	if err != nil {
-		return err
-	}
-	*l = v
-	return nil
+	return text.Read(l, b, ParseLength)
 }

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"example.com/panelmath/internal/exact"
+	"example.com/panelmath/internal/text"
 )
 
 // Measurement is an exact length without a unit of its own: the form in which
@@ -80,10 +81,5 @@ func (m Measurement) MarshalText() ([]byte, error) { return []byte(m.String()), 
 
 // UnmarshalText reads what ParseMeasurement reads.
 func (m *Measurement) UnmarshalText(b []byte) error {
-	v, err := ParseMeasurement(string(b))
-	if err != nil {
-		return err
-	}
-	*m = v
-	return nil
+	return text.Read(m, b, ParseMeasurement)
 }

@@ -17,25 +17,25 @@ const (
 
 // checkNumber reports a number outside the bounds as a FieldError for field.
 func checkNumber(field string, d decimal.Decimal) error {
-	if e := d.Exponent(); e > MaxExponent || e < -MaxExponent {
-		return &FieldError{Field: field, Got: fmt.Sprintf("an exponent of %d", e), Want: "an exponent of -20 to 20", Err: ErrBounds}
-	}
-	if n := d.NumDigits(); n > MaxDigits {
-		return &FieldError{Field: field, Got: fmt.Sprintf("%d digits", n), Want: "at most 30 digits", Err: ErrBounds}
-	}
-	return nil
+	_, err := bounded(field, d)
+	return err
 }
 
 var pow10 = [...]int64{1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15, 1e16, 1e17, 1e18}
 
-// fromDecimal needs d within bounds.
-func fromDecimal(d decimal.Decimal) exact.Ratio {
-	e := int(d.Exponent())
-	if e <= 0 && -e < len(pow10) && d.NumDigits() <= 18 {
-		r, _ := exact.New(d.CoefficientInt64(), pow10[-e])
-		return r
+// bounded returns d as a ratio, or a *FieldError for field if it is out of
+// bounds.
+func bounded(field string, d decimal.Decimal) (exact.Ratio, error) {
+	e, n := int(d.Exponent()), d.NumDigits()
+	switch {
+	case e <= 0 && -e < len(pow10) && n < len(pow10): // 18 digits fit in an int64
+		return exact.New(d.CoefficientInt64(), pow10[-e])
+	case e > MaxExponent || e < -MaxExponent:
+		return exact.Ratio{}, &FieldError{Field: field, Got: fmt.Sprintf("an exponent of %d", e), Want: "an exponent of -20 to 20", Err: ErrBounds}
+	case n > MaxDigits:
+		return exact.Ratio{}, &FieldError{Field: field, Got: fmt.Sprintf("%d digits", n), Want: "at most 30 digits", Err: ErrBounds}
 	}
-	return exact.FromBig(d.Rat())
+	return exact.FromBig(d.Rat()), nil
 }
 
 // plain prints d without an exponent and without trailing zeros, whatever the

@@ -27,11 +27,10 @@ func (o Over) Validate() error {
 
 // perMM returns the stitches or rows in a millimetre, or the error of Validate.
 func (o Over) perMM() (exact.Ratio, error) {
-	if err := checkNumber("Count", o.Count); err != nil {
-		return exact.Ratio{}, err
-	}
-	n := fromDecimal(o.Count)
+	n, err := bounded("Count", o.Count)
 	switch {
+	case err != nil:
+		return exact.Ratio{}, err
 	case n.Sign() <= 0:
 		return exact.Ratio{}, &FieldError{Field: "Count", Got: plain(o.Count), Want: "more than 0"}
 	case n.Cmp(exact.Int(MaxCount)) > 0:
@@ -39,10 +38,10 @@ func (o Over) perMM() (exact.Ratio, error) {
 	case o.Of < 0 || o.Of > MaxCount:
 		return exact.Ratio{}, &FieldError{Field: "Of", Got: strconv.Itoa(o.Of), Want: "0 to 100000", Err: ErrBounds}
 	}
-	if err := o.Span.Validate(); err != nil {
+	span, err := o.Span.mm()
+	if err != nil {
 		return exact.Ratio{}, InField("Span", err)
 	}
-	span := o.Span.Measurement().mm
 	if span.Sign() <= 0 {
 		return exact.Ratio{}, &FieldError{Field: "Span", Got: o.Span.String(), Want: "more than 0"}
 	}
@@ -62,12 +61,19 @@ func (o Over) Exact(m Measurement) (Ratio, error) {
 // Round returns the legal count nearest to what lies in m; see Rule.Round. The
 // count knows its deviation as a length. It returns the errors of Validate and
 // of Rule.Round.
-func (o Over) Round(m Measurement, r Rule) (Count, error) {
-	c, err := o.Counter(r)
+func (o Over) Round(m Measurement, r Rule) (n Count, err error) {
+	per, err := o.perMM()
 	if err != nil {
 		return Count{}, err
 	}
-	return c.Round(m)
+	if err := r.Validate(); err != nil {
+		return Count{}, err
+	}
+	if err := round(&r, Ratio{m.mm.Mul(per)}, &n); err != nil {
+		return Count{}, err
+	}
+	n.Each, n.Unit = Measurement{per.Inv()}, o.Span.Unit
+	return n, nil
 }
 
 // Within returns the legal counts that measure from low to high, both included,
@@ -153,12 +159,7 @@ func (o Over) MarshalText() ([]byte, error) {
 
 // UnmarshalText reads what ParseOver reads.
 func (o *Over) UnmarshalText(b []byte) error {
-	v, err := ParseOver(string(b))
-	if err != nil {
-		return err
-	}
-	*o = v
-	return nil
+	return text.Read(o, b, ParseOver)
 }
 
 // counted takes `13 sts`, `9 rows`, `2 repeats of 8 sts`; the word that is

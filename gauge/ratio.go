@@ -30,10 +30,8 @@ func Share(n, d int) (Ratio, error) {
 // FromDecimal returns d as a ratio, exactly. It returns a *FieldError if d
 // breaks the bounds of a number.
 func FromDecimal(d decimal.Decimal) (Ratio, error) {
-	if err := checkNumber("d", d); err != nil {
-		return Ratio{}, err
-	}
-	return Ratio{fromDecimal(d)}, nil
+	x, err := bounded("d", d)
+	return Ratio{x}, err
 }
 
 // Add returns x + y.
@@ -152,12 +150,7 @@ func (x Ratio) MarshalText() ([]byte, error) { return []byte(x.String()), nil }
 
 // UnmarshalText reads what ParseRatio reads.
 func (x *Ratio) UnmarshalText(b []byte) error {
-	r, err := ParseRatio(string(b))
-	if err != nil {
-		return err
-	}
-	*x = r
-	return nil
+	return text.Read(x, b, ParseRatio)
 }
 
 // UnmarshalJSON reads a string or a number; null changes nothing.

@@ -25,7 +25,7 @@ const (
 var directionNames = [...]string{"nearest", "ties down", "up", "down"}
 
 // String names the direction as Rule prints it; "nearest" is left out there.
-func (d Direction) String() string { return nameOf("Direction", d, directionNames[:]) }
+func (d Direction) String() string { return text.Name("Direction", d, directionNames[:]) }
 
 // MarshalText returns String, or a *FieldError for an invalid value.
 func (d Direction) MarshalText() ([]byte, error) {
@@ -60,7 +60,7 @@ func (r Rule) Validate() error {
 	case r.Least < 0 || r.Least > MaxCount:
 		return &FieldError{Field: "Rule.Least", Got: strconv.Itoa(r.Least), Want: "0 to 100000", Err: ErrBounds}
 	case r.Direction > Down:
-		return &FieldError{Field: "Rule.Direction", Got: r.Direction.String(), Want: "Nearest, NearestTiesDown, Up or Down"}
+		return &FieldError{Field: "Rule.Direction", Got: r.Direction.String(), Want: text.Or(directionNames[:])}
 	}
 	return nil
 }
@@ -103,9 +103,9 @@ func round(r *Rule, x Ratio, c *Count) error {
 	if err != nil || below > MaxCount {
 		return tooMany(x)
 	}
-	if below < int64(r.Least) || below < 0 {
-		least := max(above, int64(r.least())) // no legal count lies below x
-		if r.Direction == Down && !x.Equal(Int(int(least))) {
+	if below < int64(r.Least) { // x lies below the smallest legal count
+		least := int64(r.least())
+		if r.Direction == Down {
 			return fmt.Errorf("round %s by %q: %w; the smallest is %d", clip(x), r.String(), ErrNoCount, least)
 		}
 		below, above, half = least, least, 0
@@ -331,10 +331,5 @@ func (r Rule) MarshalText() ([]byte, error) {
 
 // UnmarshalText reads what ParseRule reads.
 func (r *Rule) UnmarshalText(b []byte) error {
-	v, err := ParseRule(string(b))
-	if err != nil {
-		return err
-	}
-	*r = v
-	return nil
+	return text.Read(r, b, ParseRule)
 }

@@ -84,10 +84,5 @@ func (u Unit) MarshalText() ([]byte, error) {
 
 // UnmarshalText reads what ParseUnit reads.
 func (u *Unit) UnmarshalText(b []byte) error {
-	v, err := ParseUnit(string(b))
-	if err != nil {
-		return err
-	}
-	*u = v
-	return nil
+	return text.Read(u, b, ParseUnit)
 }

@@ -1,6 +1,9 @@
 package grade
 
-import "example.com/panelmath/grade/internal/enum"
+import (
+	"example.com/panelmath/internal/enum"
+	"example.com/panelmath/internal/text"
+)
 
 // Basis says how well a figure of a chart is known. The zero value is Stated.
 type Basis uint8
@@ -13,10 +16,10 @@ const (
 	Memory                  // recalled from the standard's printed table, no document reached: unverified
 )
 
-func basisNames() []string { return []string{"stated", "two-sources", "one-source", "memory"} }
+var basisNames = [...]string{"stated", "two-sources", "one-source", "memory"}
 
 // String returns "stated", "two-sources", "one-source" or "memory".
-func (b Basis) String() string { return enum.Name("Basis", b, basisNames()) }
+func (b Basis) String() string { return enum.Name("Basis", b, basisNames[:]) }
 
 // ParseBasis reads what String returns; an empty text is Stated.
 //
@@ -25,19 +28,14 @@ func ParseBasis(s string) (Basis, error) {
 	if s == "" {
 		return Stated, nil
 	}
-	return enum.Parse[Basis]("Basis", s, basisNames())
+	return enum.Parse[Basis]("Basis", s, basisNames[:])
 }
 
 // MarshalText returns String. It returns a *gauge.FieldError for a basis that
 // is not valid.
-func (b Basis) MarshalText() ([]byte, error) { return enum.Marshal("Basis", b, basisNames()) }
+func (b Basis) MarshalText() ([]byte, error) { return enum.Marshal("Basis", b, basisNames[:]) }
 
 // UnmarshalText reads what ParseBasis reads.
 func (b *Basis) UnmarshalText(t []byte) error {
-	v, err := ParseBasis(string(t))
-	if err != nil {
-		return err
-	}
-	*b = v
-	return nil
+	return text.Read(b, t, ParseBasis)
 }

@@ -7,7 +7,7 @@ import (
 	"strings"
 
 	"example.com/panelmath/gauge"
-	"example.com/panelmath/grade/internal/enum"
+	"example.com/panelmath/internal/enum"
 )
 
 // MaxName is the most bytes that the name of a size may have.
@@ -46,7 +46,7 @@ func (b Body) Validate() error {
 	case b.High.Value.Cmp(b.Low.Value) < 0:
 		return &gauge.FieldError{Field: "High", Got: b.High.String(), Want: "at least Low, " + b.Low.String()}
 	}
-	return enum.Check("Basis", b.Basis, basisNames())
+	return enum.Check("Basis", b.Basis, basisNames[:])
 }
 
 // Cell is one figure of a chart: a measure of one size in one unit.

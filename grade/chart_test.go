@@ -159,7 +159,7 @@ func TestChartValidate(t *testing.T) {
 		{two(at("A", grade.Chest, "0 cm", "80 cm")), "size A: chest: Low: got 0 cm, want more than 0"},
 		{two(grade.Cell{Size: "A"}), "size A: chest: Low.Unit: got Unit(0), want mm, cm, m, in, ft or yd"},
 		{two(grade.Cell{Size: "A", Body: grade.Body{Low: gauge.MustLength("1 cm")}}), "size A: chest: High.Unit: got Unit(0), want mm, cm, m, in, ft or yd"},
-		{two(bare), "size A: chest: Basis: got Basis(9), want stated, two-sources, one-source, memory"},
+		{two(bare), "size A: chest: Basis: got Basis(9), want stated, two-sources, one-source or memory"},
 		{two(at("A", grade.Chest, "80 cm", "84 cm"), at("A", grade.Chest, "81 cm", "84 cm")), "size A: chest: got two figures in cm, want one"},
 		{two(at("A", grade.Chest, "80 cm", "84 cm"), at("B", grade.Chest, "79 cm", "90 cm")), "size B: chest: got 79 cm, want at least the 80 cm of size A"},
 		{two(at("A", grade.UpperArm, "30 cm", "34 cm"), at("B", grade.UpperArm, "30 cm", "33 cm")), "size B: upper arm: got 33 cm, want at least the 34 cm of size A"},
@@ -194,7 +194,7 @@ func TestOnePerson(t *testing.T) {
 }
 
 func TestReadChart(t *testing.T) {
-	c, err := grade.ReadChart("shop", "our fitting day", strings.NewReader("unit,LOW,high,measure,size\nin,32,34,bust,S\nin,36, 38,chest,M\nin,10 1/4,,upper_arm,S\n"))
+	c, err := grade.ReadChart("shop", "our fitting day", strings.NewReader("\ufeffunit,LOW,high,measure,size\nin,32,34,bust,S\nin,36, 38,chest,M\nin,10 1/4,,upper_arm,S\n"))
 	require.NoError(t, err)
 	require.Equal(t, []string{"S", "M"}, c.Sizes)
 	b, err := c.Body("S", grade.UpperArm, gauge.Inch)
@@ -216,7 +216,7 @@ func TestReadChartRefuses(t *testing.T) {
 		{"size,measure,unit,low,high\nS,chest,in,32,34\nS,ear,in,2,2\n", `read chart "own": line 3: parse measure: "ear": unknown measure "ear"; want chest, waist, hip, upper arm, head, cross back, armhole depth, back waist length, back hip length, arm length to underarm, centre back neck to wrist`},
 		{"size,measure,unit,low,high\nS,chest,inn,32,34\n", `read chart "own": line 2: parse length: "32 inn": unknown unit "inn"`},
 		{"size,measure,unit,low,high\nS,chest,in,32,x\n", `read chart "own": line 2: parse length: "x in": want a number and a unit, like 20 1/2 in, got "x in"`},
-		{"size,measure,unit,low,high,check\nS,chest,in,32,34,guess\n", `read chart "own": line 2: parse basis: "guess": unknown basis "guess"; want stated, two-sources, one-source, memory`},
+		{"size,measure,unit,low,high,check\nS,chest,in,32,34,guess\n", `read chart "own": line 2: parse basis: "guess": unknown basis; want stated, two-sources, one-source or memory`},
 		{"size,measure,unit,low,high\nS,chest,in,36,34\n", `read chart "own": size S: chest: High: got 34 in, want at least Low, 36 in`},
 		{many.String(), `read chart "own": more than 64 sizes: out of bounds`},
 		{"size,measure,unit,low,high\n" + strings.Repeat("S,chest,in,32,34\n", 20_000), `read chart "own": more than 262144 bytes: out of bounds`},
@@ -260,7 +260,7 @@ func TestWords(t *testing.T) {
 	}
 	require.Equal(t, "Basis(77)", grade.Basis(77).String())
 	_, err = grade.Basis(77).MarshalText()
-	require.EqualError(t, err, "Basis: got Basis(77), want stated, two-sources, one-source, memory")
+	require.EqualError(t, err, "Basis: got Basis(77), want stated, two-sources, one-source or memory")
 	require.Error(t, new(grade.Basis).UnmarshalText([]byte("hearsay")))
 }
 
@@ -282,4 +282,23 @@ func FuzzReadChart(f *testing.F) {
 			}
 		}
 	})
+}
+
+func BenchmarkStandard(b *testing.B) {
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := grade.Standard("women"); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+func BenchmarkBody(b *testing.B) {
+	c := standard(b, "women")
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := c.Body("5X", grade.Hip, gauge.Centimetre); err != nil {
+			b.Fatal(err)
+		}
+	}
 }

@@ -35,6 +35,7 @@ func ReadChart(name, source string, r io.Reader) (Chart, error) {
 	}
 	col := map[string]int{}
 	for i, h := range header {
+		h = strings.TrimPrefix(h, "\ufeff") // spreadsheets put a byte order mark in front
 		col[strings.ToLower(strings.TrimSpace(h))] = i
 	}
 	for _, need := range []string{"size", "measure", "unit", "low", "high"} {

@@ -61,11 +61,7 @@ func ParseEase(s string) (Ease, error) {
 // MustEase is ParseEase for literals in tests and package variables; it panics
 // when s is not an ease.
 func MustEase(s string) Ease {
-	e, err := ParseEase(s)
-	if err != nil {
-		panic("grade.MustEase: " + err.Error())
-	}
-	return e
+	return text.Must("grade.MustEase", s, ParseEase)
 }
 
 // Validate returns a *gauge.FieldError if a length is longer than 100 m or has
@@ -131,10 +127,5 @@ func (e Ease) MarshalText() ([]byte, error) {
 
 // UnmarshalText reads what ParseEase reads.
 func (e *Ease) UnmarshalText(b []byte) error {
-	v, err := ParseEase(string(b))
-	if err != nil {
-		return err
-	}
-	*e = v
-	return nil
+	return text.Read(e, b, ParseEase)
 }

@@ -544,5 +544,5 @@ func ExampleEnd_UnmarshalText() {
 
 func ExampleRuling_Validate() {
 	fmt.Println(grade.Ruling{End: 7}.Validate())
-	// Output: Ruling.End: got End(7), want high, low, middle
+	// Output: Ruling.End: got End(7), want high, low or middle
 }

@@ -11,9 +11,13 @@ import (
 // group, and the ease beyond it, one for all groups or one for each. Nothing is
 // smoothed: where the chart has uneven steps, so has the result.
 //
-// It returns the errors of Run.For and Ease.Validate for the ease, and a
-// *SizeError with the place and label of the group for those of Group.Ruled.
+// It returns the errors of Run.For for the ease and of Ruling.Validate, and a
+// *SizeError with the place of the group for those of Ease.Validate, with its
+// label, and of Group.Ruled, with the member that they are about.
 func OnChart(groups Run[Group], m Measure, u gauge.Unit, r Ruling, ease Run[Ease]) (Run[gauge.Measurement], error) {
+	if err := r.Validate(); err != nil {
+		return nil, err
+	}
 	each, err := ease.For(len(groups))
 	if err != nil {
 		return nil, gauge.InField("ease", err)
@@ -23,10 +27,7 @@ func OnChart(groups Run[Group], m Measure, u gauge.Unit, r Ruling, ease Run[Ease
 			return gauge.Measurement{}, &SizeError{Size: g.Label(), Err: err}
 		}
 		body, err := g.Ruled(m, u, r)
-		if err != nil {
-			return gauge.Measurement{}, &SizeError{Size: g.Label(), Err: err}
-		}
-		return e.Finished(body), nil
+		return e.Finished(body), err
 	})
 }
 
@@ -94,13 +95,13 @@ type Change struct {
 // smallest and its largest size, which stay as they are. The step is exact:
 // round the values where they are used.
 func EvenSteps(r Run[gauge.Measurement]) Smoothed {
-	n := len(r)
+	last := len(r) - 1
 	return smooth(r, func(i int, _ gauge.Measurement) gauge.Measurement {
-		if i == 0 || i == n-1 {
-			return r[i]
+		if i == 0 {
+			return r[0]
 		}
-		part, _ := gauge.Share(i, n-1)
-		return r[0].Add(r[n-1].Sub(r[0]).Times(part))
+		part, _ := gauge.Share(i, last)
+		return r[0].Add(r[last].Sub(r[0]).Times(part))
 	})
 }
 

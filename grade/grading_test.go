@@ -70,13 +70,17 @@ func TestOnChartRefuses(t *testing.T) {
 	ease := grade.Run[grade.Ease]{grade.MustEase("2 in")}
 	_, err = grade.OnChart(groups, grade.UpperArm, gauge.Centimetre, grade.Ruling{}, ease)
 	require.ErrorIs(t, err, grade.ErrNoCell)
-	require.EqualError(t, err, "size 2: size 2: upper arm: no figure in cm in the chart child")
+	require.EqualError(t, err, "size 2: upper arm: no figure in cm in the chart child")
 	_, err = grade.OnChart(groups, grade.Chest, gauge.Inch, grade.Ruling{}, make(grade.Run[grade.Ease], 3))
 	require.EqualError(t, err, "ease.values: got 3, want 1 or 2")
 	_, err = grade.OnChart(groups, grade.Chest, gauge.Inch, grade.Ruling{}, grade.Run[grade.Ease]{{}, {Unit: 99}})
 	require.EqualError(t, err, "size 4–6: Ease.Unit: got Unit(99), want mm, cm, m, in, ft or yd")
 	_, err = grade.OnChart(groups, grade.Chest, gauge.Inch, grade.Ruling{End: 9}, ease)
-	require.EqualError(t, err, "size 2: Ruling.End: got End(9), want high, low, middle")
+	require.EqualError(t, err, "Ruling.End: got End(9), want high, low or middle")
+	_, err = groups[0].Ruled(grade.Chest, gauge.Inch, grade.Ruling{Member: 9})
+	require.EqualError(t, err, "Ruling.Member: got Member(9), want largest, smallest or middle")
+	_, err = grade.OnChart(grade.Run[grade.Group]{groups[0], {}}, grade.Chest, gauge.Inch, grade.Ruling{}, ease)
+	require.EqualError(t, err, "size number 2: Group.Members: got none, want at least one")
 	_, err = grade.Group{}.Ruled(grade.Chest, gauge.Inch, grade.Ruling{})
 	require.EqualError(t, err, "Group.Members: got none, want at least one")
 }
@@ -386,7 +390,7 @@ func TestRulingText(t *testing.T) {
 	require.Equal(t, `{"member":"largest","end":"high"}`, string(b))
 	require.Error(t, new(grade.Which).UnmarshalText([]byte("oldest")))
 	require.Error(t, new(grade.End).UnmarshalText([]byte("left")))
-	require.EqualError(t, grade.Ruling{Member: 7}.Validate(), "Ruling.Member: got Member(7), want largest, smallest, middle")
+	require.EqualError(t, grade.Ruling{Member: 7}.Validate(), "Ruling.Member: got Member(7), want largest, smallest or middle")
 
 	b, err = json.Marshal(grade.EvenSteps(inches("5", "5.5", "7")))
 	require.NoError(t, err)

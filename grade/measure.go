@@ -90,10 +90,5 @@ func (m Measure) MarshalText() ([]byte, error) {
 
 // UnmarshalText reads what ParseMeasure reads.
 func (m *Measure) UnmarshalText(b []byte) error {
-	v, err := ParseMeasure(string(b))
-	if err != nil {
-		return err
-	}
-	*m = v
-	return nil
+	return text.Read(m, b, ParseMeasure)
 }

@@ -2,7 +2,7 @@ package grade
 
 import (
 	"example.com/panelmath/gauge"
-	"example.com/panelmath/grade/internal/enum"
+	"example.com/panelmath/internal/enum"
 )
 
 // Which names a member of a group. The zero value is LargestMember: nobody's arm
@@ -16,24 +16,19 @@ const (
 	MiddleMember
 )
 
-func whichNames() []string { return []string{"largest", "smallest", "middle"} }
+var whichNames = [...]string{"largest", "smallest", "middle"}
 
 // String returns "largest", "smallest" or "middle".
-func (w Which) String() string { return enum.Name("Which", w, whichNames()) }
+func (w Which) String() string { return enum.Name("Which", w, whichNames[:]) }
 
 // MarshalText returns String, or a *gauge.FieldError for a value that is not
 // valid.
-func (w Which) MarshalText() ([]byte, error) { return enum.Marshal("Which", w, whichNames()) }
+func (w Which) MarshalText() ([]byte, error) { return enum.Marshal("Which", w, whichNames[:]) }
 
 // UnmarshalText reads what String returns. It returns a *gauge.ParseError for
 // anything else.
 func (w *Which) UnmarshalText(b []byte) error {
-	v, err := enum.Parse[Which]("Which", string(b), whichNames())
-	if err != nil {
-		return err
-	}
-	*w = v
-	return nil
+	return enum.Unmarshal(w, "Which", b, whichNames[:])
 }
 
 // End is an end of a printed range. The zero value is HighEnd: the largest body
@@ -47,24 +42,19 @@ const (
 	MiddleOfRange
 )
 
-func endNames() []string { return []string{"high", "low", "middle"} }
+var endNames = [...]string{"high", "low", "middle"}
 
 // String returns "high", "low" or "middle".
-func (e End) String() string { return enum.Name("End", e, endNames()) }
+func (e End) String() string { return enum.Name("End", e, endNames[:]) }
 
 // MarshalText returns String, or a *gauge.FieldError for a value that is not
 // valid.
-func (e End) MarshalText() ([]byte, error) { return enum.Marshal("End", e, endNames()) }
+func (e End) MarshalText() ([]byte, error) { return enum.Marshal("End", e, endNames[:]) }
 
 // UnmarshalText reads what String returns. It returns a *gauge.ParseError for
 // anything else.
 func (e *End) UnmarshalText(b []byte) error {
-	v, err := enum.Parse[End]("End", string(b), endNames())
-	if err != nil {
-		return err
-	}
-	*e = v
-	return nil
+	return enum.Unmarshal(e, "End", b, endNames[:])
 }
 
 // Ruling says whose measure rules a part of the garment: which member of a
@@ -78,10 +68,10 @@ type Ruling struct {
 // Validate returns a *gauge.FieldError if the member or the end is none of the
 // values above.
 func (r Ruling) Validate() error {
-	if err := enum.Check("Member", r.Member, whichNames()); err != nil {
+	if err := enum.Check("Member", r.Member, whichNames[:]); err != nil {
 		return gauge.InField("Ruling", err)
 	}
-	return gauge.InField("Ruling", enum.Check("End", r.End, endNames()))
+	return gauge.InField("Ruling", enum.Check("End", r.End, endNames[:]))
 }
 
 // Ruled returns the measure m of the member and end that rule, by the chart's

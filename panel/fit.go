@@ -62,7 +62,9 @@ func (p Plan) Fit(width gauge.Measurement, rows gauge.Over) (gauge.Count, int, e
 	if err != nil {
 		return gauge.Count{}, 0, err
 	}
-	return p.fit(exact, each)
+	c, k, err := p.fit(exact, each)
+	c.Unit = rows.Span.Unit
+	return c, k, err
 }
 
 func noOpening() error {
@@ -73,10 +75,10 @@ func noOpening() error {
 func (p Plan) fit(exact gauge.Ratio, each gauge.Measurement) (gauge.Count, int, error) {
 	once, rep := p.Rows(0), len(p.Repeat)
 	if rep == 0 {
-		rule := gauge.Rule{Multiple: gauge.MaxCount, Plus: once, Least: once}
+		rule := gauge.Rule{Multiple: gauge.MaxCount, Plus: once % gauge.MaxCount, Least: once}
 		return gauge.Count{Value: once, Exact: exact, Below: once, Above: once, Rule: rule, Each: each}, 0, nil
 	}
-	c, err := gauge.Rule{Multiple: rep, Plus: once, Least: once}.Round(exact)
+	c, err := gauge.Rule{Multiple: rep, Plus: once % rep, Least: once}.Round(exact)
 	if err != nil {
 		return gauge.Count{}, 0, err
 	}

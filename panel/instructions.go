@@ -127,9 +127,22 @@ type SizeError struct {
 	Rule gauge.Rule // the legal counts
 }
 
-// Error returns "size 2: 164 sts, want a multiple of 3 + 1, at least 4".
+// Error returns "size 2: got 165 sts, want a multiple of 3 + 1, at least 4".
 func (e *SizeError) Error() string {
-	return fmt.Sprintf("size %d: %d sts, want a count of: %v", e.Size+1, e.Got, e.Rule)
+	return fmt.Sprintf("size %d: got %d sts, want %s", e.Size+1, e.Got, legal(e.Rule))
+}
+
+// legal says "a multiple of 3 + 1, at least 4".
+func legal(r gauge.Rule) string {
+	switch {
+	case r.Multiple == gauge.MaxCount:
+		return strconv.Itoa(r.Least)
+	case r.Multiple == 1:
+		return "at least " + strconv.Itoa(r.Least)
+	case r.Multiple == 2:
+		return "an " + r.String()
+	}
+	return "a " + r.String()
 }
 
 // sheet gathers the lines of a plan.

@@ -2,6 +2,7 @@ package panel
 
 import (
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/panel/work"
 )
 
 // Panel is one rectangle in one size. The rows run along its length; its width
@@ -15,30 +16,56 @@ type Panel struct {
 	Width    gauge.Measurement // finished, across the rows
 }
 
+// Solved is a plan of one size whose legal counts are known. Solving costs more
+// than a panel does: solve once for panels in many sizes. It is not changed by
+// use. The zero value has no plan and gives no panel.
+type Solved struct {
+	Plan  Plan
+	Legal gauge.Rule // the legal stitch counts; see Plan.Legal
+
+	sol work.Solution
+}
+
+// Solve returns the plan with its legal counts. It returns the errors of Legal.
+func (p Plan) Solve() (Solved, error) {
+	sol, err := p.single()
+	if err != nil {
+		return Solved{}, err
+	}
+	return Solved{Plan: p, Legal: sol.Rule, sol: sol}, nil
+}
+
 // Panel returns the panel of this plan that comes nearest to a length along the
-// row and a width across the rows: the legal stitch count nearest to the
-// length and the number of repeats nearest to the width, ties to the larger.
-// The gauge is the finished one.
-//
-// It returns the errors of Legal, Fit and Gauge.Validate, and gauge.ErrBounds
-// for a count beyond gauge.MaxCount.
+// row and a width across the rows; see Solved.Panel. It returns the errors of
+// Legal and of Solved.Panel.
 func (p Plan) Panel(length, width gauge.Measurement, g gauge.Gauge) (Panel, error) {
+	s, err := p.Solve()
+	if err != nil {
+		return Panel{}, err
+	}
+	return s.Panel(length, width, g)
+}
+
+// Panel returns the panel that comes nearest to a length along the row and a
+// width across the rows: the legal stitch count nearest to the length and the
+// number of repeats nearest to the width, ties to the larger. The gauge is the
+// finished one.
+//
+// It returns the errors of Fit and Gauge.Validate, and gauge.ErrBounds for a
+// count beyond gauge.MaxCount.
+func (s Solved) Panel(length, width gauge.Measurement, g gauge.Gauge) (Panel, error) {
 	if err := g.Validate(); err != nil {
 		return Panel{}, err
 	}
-	sol, err := p.single()
+	stitches, err := g.Stitches.Round(length, s.Legal)
 	if err != nil {
 		return Panel{}, err
 	}
-	stitches, err := g.Stitches.Round(length, sol.Rule)
+	rows, repeats, err := s.Plan.Fit(width, g.Rows)
 	if err != nil {
 		return Panel{}, err
 	}
-	rows, repeats, err := p.Fit(width, g.Rows)
-	if err != nil {
-		return Panel{}, err
-	}
-	out := Panel{Stitches: stitches, Rows: rows, Repeats: repeats, Chains: sol.Chains(stitches.Value)}
+	out := Panel{Stitches: stitches, Rows: rows, Repeats: repeats, Chains: s.sol.Chains(stitches.Value)}
 	if out.Length, err = g.Stitches.Measure(gauge.Int(stitches.Value)); err != nil {
 		return Panel{}, err
 	}

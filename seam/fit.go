@@ -3,8 +3,10 @@ package seam
 import (
 	"errors"
 	"fmt"
+	"strconv"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/grade"
 	"example.com/panelmath/panel/layout"
 	"example.com/panelmath/seam/internal/say"
 )
@@ -47,37 +49,78 @@ type Body struct {
 //
 // It returns a *gauge.FieldError if a measure of the body is negative or the
 // stretch is out of range.
-func (b Body) Check(l layout.Layout) error {
-	for _, f := range []struct {
-		name string
-		m    gauge.Measurement
-	}{{"UpperArm", b.UpperArm}, {"Head", b.Head}, {"Shoulders", b.Shoulders}, {"SleeveEnd", b.SleeveEnd}} {
+func (b Body) Check(l layout.Layout) error { return errors.Join(b.check(l)...) }
+
+func (b Body) check(l layout.Layout) (all []error) {
+	for _, f := range []named{{"UpperArm", b.UpperArm}, {"Head", b.Head}, {"Shoulders", b.Shoulders}, {"SleeveEnd", b.SleeveEnd}} {
 		if f.m.Sign() < 0 {
-			return &gauge.FieldError{Field: f.name, Got: say.Length(f.m), Want: "not less than nothing"}
+			return []error{&gauge.FieldError{Field: f.name, Got: say.Length(f.m), Want: "not less than nothing"}}
 		}
 	}
-	var all []error
 	check := func(name string, want gauge.Measurement, f func(got gauge.Measurement) error) {
 		if got, ok := l.Measure(name); ok && want.Sign() > 0 {
-			all = append(all, f(got))
+			if err := f(got); err != nil {
+				all = append(all, err)
+			}
 		}
 	}
 	check("armhole depth", b.UpperArm, func(got gauge.Measurement) error { return CheckArmhole(got, b.UpperArm, b.ArmEase) })
 	check("neck round", b.Head, func(got gauge.Measurement) error { return CheckNeck(got, b.Head, b.NeckStretch) })
 	check("neck width", b.Shoulders, func(got gauge.Measurement) error { return CheckNeckWidth(got, b.Shoulders) })
 	check("sleeve round", b.SleeveEnd, func(got gauge.Measurement) error { return CheckSleeve(got, b.SleeveEnd) })
+	return all
+}
+
+// CheckSizes checks every size of a garment against its body: one body a size,
+// or one for all.
+//
+// It returns what is wrong in all sizes, joined: a *grade.SizeError with part,
+// got and want for each misfit, wrapping the *FitError; labels, where given,
+// name the sizes. It returns a *gauge.FieldError if the lists do not fit
+// together.
+func CheckSizes(labels grade.Run[string], garments grade.Run[Garment], bodies grade.Run[Body]) error {
+	bodies, err := bodies.For(len(garments))
+	if err != nil {
+		return gauge.InField("bodies", err)
+	}
+	if len(labels) != 0 && len(labels) != len(garments) {
+		return &gauge.FieldError{Field: "labels", Got: strconv.Itoa(len(labels)), Want: "none or " + strconv.Itoa(len(garments))}
+	}
+	var all []error
+	for i, g := range garments {
+		at := grade.SizeError{Index: i}
+		if len(labels) != 0 {
+			at.Size = labels[i]
+		}
+		for _, err := range bodies[i].check(g.Layout) {
+			e := at
+			e.Err = err
+			if fit := (*FitError)(nil); errors.As(err, &fit) {
+				e.Field, e.Got, e.Want = fit.Part, say.Length(fit.Got), fit.want()
+			}
+			all = append(all, &e)
+		}
+	}
 	return errors.Join(all...)
+}
+
+// want says what the part must be: "at least 15 in (38.1 cm) for the upper arm".
+func (e *FitError) want() string {
+	if e.TooBig {
+		return "at most " + say.Length(e.Want) + " of the " + e.Wearer
+	}
+	return "at least " + say.Length(e.Want) + " for the " + e.Wearer
 }
 
 // CheckArmhole returns a *FitError if the armhole, twice its finished depth
 // round, is smaller than the upper arm and its ease. An ease of nothing lets
 // the arm through and no more; a drop shoulder usually has 1 to 2 in more depth
-// than a set-in sleeve (worked examples name a teacher's handout for it).
+// than a set-in sleeve (Patty Lyons, Sweater Fit handout).
 //
 // It returns a *gauge.FieldError if the depth or the arm is not more than
 // nothing, or the ease takes the arm to nothing.
 func CheckArmhole(depth, upperArm, ease gauge.Measurement) error {
-	if err := positive("depth", depth, "upperArm", upperArm, "upperArm + ease", upperArm.Add(ease)); err != nil {
+	if err := positive(named{"depth", depth}, named{"upperArm", upperArm}, named{"upperArm + ease", upperArm.Add(ease)}); err != nil {
 		return err
 	}
 	wearer := "upper arm"
@@ -95,7 +138,7 @@ func CheckArmhole(depth, upperArm, ease gauge.Measurement) error {
 // It returns a *gauge.FieldError if round or head is not more than nothing, or
 // stretch is not from 0 to 1.
 func CheckNeck(round, head gauge.Measurement, stretch gauge.Ratio) error {
-	if err := positive("round", round, "head", head); err != nil {
+	if err := positive(named{"round", round}, named{"head", head}); err != nil {
 		return err
 	}
 	if stretch.Sign() < 0 || stretch.Cmp(gauge.Int(1)) > 0 {
@@ -114,7 +157,7 @@ func CheckNeck(round, head gauge.Measurement, stretch gauge.Ratio) error {
 //
 // It returns a *gauge.FieldError if either is not more than nothing.
 func CheckSleeve(round, arm gauge.Measurement) error {
-	if err := positive("round", round, "arm", arm); err != nil {
+	if err := positive(named{"round", round}, named{"arm", arm}); err != nil {
 		return err
 	}
 	return atLeast("sleeve end", round, "arm", arm)
@@ -125,7 +168,7 @@ func CheckSleeve(round, arm gauge.Measurement) error {
 //
 // It returns a *gauge.FieldError if either is not more than nothing.
 func CheckNeckWidth(neck, shoulders gauge.Measurement) error {
-	if err := positive("neck", neck, "shoulders", shoulders); err != nil {
+	if err := positive(named{"neck", neck}, named{"shoulders", shoulders}); err != nil {
 		return err
 	}
 	if neck.Cmp(shoulders) > 0 {
@@ -141,11 +184,16 @@ func atLeast(part string, got gauge.Measurement, wearer string, want gauge.Measu
 	return nil
 }
 
-// positive takes pairs of a field name and its measurement.
-func positive(fields ...any) error {
-	for i := 0; i+1 < len(fields); i += 2 {
-		if m := fields[i+1].(gauge.Measurement); m.Sign() <= 0 {
-			return &gauge.FieldError{Field: fields[i].(string), Got: say.Length(m), Want: "more than nothing"}
+// named is a measurement and the name of the field that holds it.
+type named struct {
+	name string
+	m    gauge.Measurement
+}
+
+func positive(fields ...named) error {
+	for _, f := range fields {
+		if f.m.Sign() <= 0 {
+			return &gauge.FieldError{Field: f.name, Got: say.Length(f.m), Want: "more than nothing"}
 		}
 	}
 	return nil

@@ -112,6 +112,8 @@ func TestJoinInvariants(t *testing.T) {
 
 func TestJoinErrors(t *testing.T) {
 	g := over("13", "4 in")
+	huge, err := gauge.ParseRatio("1" + strings.Repeat("0", 30))
+	require.NoError(t, err)
 	for _, c := range []struct {
 		name, want string
 		s          seam.Seam
@@ -124,6 +126,8 @@ func TestJoinErrors(t *testing.T) {
 		{"negative slit", "Slit: got -1 in (-2.54 cm), want not less than nothing", seam.Seam{Count: 130, Gauge: g, Slit: length("-1 in")}, nil},
 		{"opening as deep as the garment is long", "Opening: got 20 in (50.8 cm), want at most 19.692 in (50.018 cm), which leaves one pair of the 20 in (50.8 cm) edge to join", seam.Seam{Count: 130, Gauge: g, Opening: length("20 in")}, seam.ErrNoPair},
 		{"opening deeper than the garment is long", "Opening: got 90 m", seam.Seam{Count: 130, Gauge: g, Opening: length("90 m")}, seam.ErrNoPair},
+		{"opening beyond all bounds", "Opening: got 1000000000000000000000000000000 in", seam.Seam{Count: 130, Gauge: g, Opening: gauge.MeasurementOf(huge, gauge.Inch)}, seam.ErrNoPair},
+		{"slit beyond all bounds", "Slit: got 1000000000000000000000000000000 in", seam.Seam{Count: 130, Gauge: g, Slit: gauge.MeasurementOf(huge, gauge.Inch)}, seam.ErrNoPair},
 		{"less than a pair left", "Opening: got 19.9 in", seam.Seam{Count: 130, Gauge: g, Opening: length("19.9 in")}, seam.ErrNoPair},
 		{"slit meets opening", "Slit: got 11 in (27.94 cm), want at most 10.461 in (26.572 cm)", seam.Seam{Count: 130, Gauge: g, Opening: length("9 in"), Slit: length("11 in")}, seam.ErrNoPair},
 		{"slit longer than the garment", "Slit: got 90 m", seam.Seam{Count: 130, Gauge: g, Slit: length("90 m")}, seam.ErrNoPair},

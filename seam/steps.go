@@ -32,54 +32,80 @@ type Finishing struct {
 	Centimetres bool `json:"centimetres,omitempty"`
 }
 
-// Steps returns the finishing of a garment in all sizes as sentences, one a
-// step: block, what the tails sew, lay, pin, join, where to stop, check the
-// stretch, fasten, weave in. Every number stands for all sizes: "join 49 (50,
-// 52) pairs". A ready garment is told in its own words; an app's own is told
-// seam by seam.
+// Text is the finishing of a garment in all sizes as sentences, by the part of
+// the pattern they belong to.
+type Text struct {
+	Blocking string   `json:"blocking"`
+	Tails    []string `json:"tails"`   // what each tail sews and how long to leave it: to be read before the pieces are made
+	Joining  []string `json:"joining"` // lay, pin, join, where to stop, check the stretch, fasten
+	Ending   []string `json:"ending"`  // weave in, and the cautions of the finished thing
+}
+
+// Steps returns all sentences in the order of the work, the tails after the
+// blocking.
+func (t Text) Steps() []string {
+	all := append([]string{t.Blocking}, t.Tails...)
+	return append(append(all, t.Joining...), t.Ending...)
+}
+
+// Steps returns the sentences of Write, one a step. It returns the errors of
+// Write.
+func (f Finishing) Steps(sizes grade.Run[Garment]) ([]string, error) {
+	t, err := f.Write(sizes)
+	if err != nil {
+		return nil, err
+	}
+	return t.Steps(), nil
+}
+
+// Write returns the finishing of a garment in all sizes: block, what the tails
+// sew, lay, pin, join, where to stop, check the stretch, fasten, weave in. Every
+// number stands for all sizes: "join 49 (50, 52) pairs". A ready garment is told
+// in its own words; an app's own is told seam by seam.
 //
 // It returns a *gauge.FieldError if there is no size or there are more than
 // grade.MaxSizes, Labels do not fit them or the sewing is not valid, and a
 // *grade.SizeError if a layout is not valid or has other seams than the first.
-func (f Finishing) Steps(sizes grade.Run[Garment]) ([]string, error) {
+func (f Finishing) Write(sizes grade.Run[Garment]) (Text, error) {
 	if len(sizes) < 1 || len(sizes) > grade.MaxSizes {
-		return nil, &gauge.FieldError{Field: "sizes", Got: strconv.Itoa(len(sizes)), Want: "1 to 64", Err: gauge.ErrBounds}
+		return Text{}, &gauge.FieldError{Field: "sizes", Got: strconv.Itoa(len(sizes)), Want: "1 to 64", Err: gauge.ErrBounds}
 	}
 	if len(f.Labels) != 0 && len(f.Labels) != len(sizes) {
-		return nil, &gauge.FieldError{Field: "Labels", Got: strconv.Itoa(len(f.Labels)), Want: "none or " + strconv.Itoa(len(sizes))}
+		return Text{}, &gauge.FieldError{Field: "Labels", Got: strconv.Itoa(len(f.Labels)), Want: "none or " + strconv.Itoa(len(sizes))}
 	}
 	if err := f.Sewing.Validate(); err != nil {
-		return nil, gauge.InField("Sewing", err)
+		return Text{}, gauge.InField("Sewing", err)
 	}
 	w := writer{f: f, sizes: sizes}
 	var err error
 	if w.seams, err = grade.Map(sizes, func(g Garment) ([]layout.Seam, error) { return g.Layout.Seams() }); err != nil {
-		return nil, grade.NameSize(err, f.Labels)
+		return Text{}, grade.NameSize(err, f.Labels)
 	}
 	for i := range sizes {
 		if same := sameKind(sizes[0], sizes[i], w.seams[0], w.seams[i]); same != nil {
-			return nil, grade.NameSize(&grade.SizeError{Index: i, Err: same}, f.Labels)
+			return Text{}, grade.NameSize(&grade.SizeError{Index: i, Err: same}, f.Labels)
 		}
 	}
 	if w.tails, err = grade.Map(sizes, func(g Garment) (Tails, error) { return PlanTails(g.Layout, f.Sewing) }); err != nil {
-		return nil, err
+		return Text{}, err
 	}
-	steps := append([]string{f.blocking(), "Tails and corners are named as the pieces lie in the schematic, right sides up."}, w.tailSteps()...)
+	t := Text{Blocking: f.blocking(), Ending: ending()}
+	t.Tails = append([]string{"Tails and corners are named as the pieces lie in the schematic, right sides up."}, w.tailSteps()...)
 	switch name := sizes[0].Layout.Name; {
 	case len(sizes[0].Joins) == 0:
-		steps = append(steps, w.anyGarment()...)
+		t.Joining = w.anyGarment()
 	case name == "open front" || name == "closed front":
-		steps = append(steps, w.overShoulders(name == "closed front")...)
+		t.Joining = w.overShoulders(name == "closed front")
 	case name == "front and back":
-		steps = append(steps, w.frontAndBack()...)
+		t.Joining = w.frontAndBack()
 	case name == "cocoon":
-		steps = append(steps, w.cocoon()...)
+		t.Joining = w.cocoon()
 	case name == "poncho":
-		steps = append(steps, w.poncho()...)
+		t.Joining = w.poncho()
 	default:
-		steps = append(steps, w.anyGarment()...)
+		t.Joining = w.anyGarment()
 	}
-	return append(steps, ending()...), nil
+	return t, nil
 }
 
 func (f Finishing) blocking() string {
@@ -388,25 +414,30 @@ func (w writer) label(i int) string {
 	return "number " + strconv.Itoa(i+1)
 }
 
-// plans says how the two sides of a seam meet in every size.
+// plans says how the two sides of a seam meet, for all sizes: one to one, or
+// what is passed over on the longer side. The exact place of each is the plan of
+// MatchSeam, which would fill a page here.
 func (w writer) plans(seams grade.Run[layout.Seam]) string {
-	plan := func(i int) string {
-		text, _ := MatchSeam(seams[i]).Explain() // the counts are those of a valid layout
-		return text
+	least, most, alike := gauge.MaxCount, 0, true
+	over := make(grade.Run[int], len(seams))
+	from := make(grade.Run[int], len(seams))
+	for i, s := range seams {
+		m := MatchSeam(s)
+		over[i], from[i] = m.From-m.Take, m.From
+		if over[i] > 0 {
+			alike = false
+			least, most = min(least, m.Take/over[i]), max(most, (m.Take+over[i]-1)/over[i])
+		}
 	}
-	groups := w.alike(plan)
-	if len(groups) == 1 && seams[0].Like() {
+	if alike {
 		return "one to one"
 	}
-	var words []string
-	for _, g := range groups {
-		which := ""
-		if len(groups) > 1 {
-			which = strings.Trim(w.only(g), " ()") + ": "
-		}
-		words = append(words, which+plan(g[0]))
+	every := strconv.Itoa(least)
+	if most > least {
+		every = fmt.Sprintf("%d to %d", least, most)
 	}
-	return "easing in the larger number evenly, what is left out of a group together with its neighbour (" + strings.Join(words, "; ") + ")"
+	return fmt.Sprintf("one to one, and on the side that has more pass over %s of the %s, spread evenly: one after every %s pairs",
+		grade.Numbers(over), grade.Numbers(from), every)
 }
 
 func kind(s layout.Side) string {

@@ -2,9 +2,9 @@ package seam
 
 import (
 	"fmt"
-	"strconv"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/internal/enum"
 	"example.com/panelmath/panel/layout"
 	"example.com/panelmath/seam/internal/say"
 )
@@ -22,15 +22,20 @@ const (
 	FromChain
 )
 
+var startNames = [...]string{"foundation stitches", "foundation chain"}
+
 // String returns "foundation stitches" or "foundation chain".
-func (s Start) String() string {
-	switch s {
-	case FromStitches:
-		return "foundation stitches"
-	case FromChain:
-		return "foundation chain"
-	}
-	return "Start(" + strconv.Itoa(int(s)) + ")"
+func (s Start) String() string { return enum.Name("Start", s, startNames[:]) }
+
+// MarshalText returns String, or a *gauge.FieldError for none of the constants.
+func (s Start) MarshalText() ([]byte, error) {
+	return enum.Marshal("Start", s, startNames[:])
+}
+
+// UnmarshalText reads what String returns; it returns a *gauge.ParseError for
+// anything else.
+func (s *Start) UnmarshalText(b []byte) error {
+	return enum.Unmarshal(s, "Start", b, startNames[:])
 }
 
 // Method is a way to join edges. How much yarn it takes depends on yarn, hook
@@ -39,20 +44,35 @@ type Method uint8
 
 // The zero value is WhipStitch.
 const (
-	WhipStitch    Method = iota // 2.5 times the seam: common practice, no source
-	Mattress                    // a little more than 2 times (worked example E27: a sewn seam); taken as 2.25
-	SlipStitch                  // about 3 times (worked example E33: a slip-stitch join woven with a needle)
-	SingleCrochet               // 4 times: common practice, no source
-	BindOff                     // three-needle bind-off, about 3 times (worked example E26)
+	// WhipStitch takes 2.5 times the seam: common practice, no source.
+	WhipStitch Method = iota
+	// Mattress takes over 2 times the seam (Anne Tarsia, Seaming the Swirl,
+	// 2015); 2.25 here.
+	Mattress
+	// SlipStitch takes about 3 times the piece, woven with a needle (Crochet
+	// finishing tips, Gizmo Fiber Arts, 2011).
+	SlipStitch
+	// SingleCrochet takes 4 times the seam: common practice, no source.
+	SingleCrochet
+	// BindOff, with three needles, takes about 3 times the seam (3-needle
+	// bind-off handout, docslib.org/doc/553927).
+	BindOff
 )
 
+var methodNames = [...]string{"whip stitch", "mattress stitch", "slip stitch", "single crochet", "three-needle bind-off"}
+
 // String names the method: "whip stitch".
-func (m Method) String() string {
-	names := [...]string{"whip stitch", "mattress stitch", "slip stitch", "single crochet", "three-needle bind-off"}
-	if int(m) < len(names) {
-		return names[m]
-	}
-	return "Method(" + strconv.Itoa(int(m)) + ")"
+func (m Method) String() string { return enum.Name("Method", m, methodNames[:]) }
+
+// MarshalText returns String, or a *gauge.FieldError for none of the constants.
+func (m Method) MarshalText() ([]byte, error) {
+	return enum.Marshal("Method", m, methodNames[:])
+}
+
+// UnmarshalText reads what String returns; it returns a *gauge.ParseError for
+// anything else.
+func (m *Method) UnmarshalText(b []byte) error {
+	return enum.Unmarshal(m, "Method", b, methodNames[:])
 }
 
 // Factor returns the yarn per length of seam: see the constants for where each
@@ -78,11 +98,13 @@ type Sewing struct {
 // Validate returns a *gauge.FieldError if Start or Method is none of the
 // constants, Measured is negative or above 20, or End is negative.
 func (s Sewing) Validate() error {
+	if err := enum.Check("Start", s.Start, startNames[:]); err != nil {
+		return err
+	}
+	if err := enum.Check("Method", s.Method, methodNames[:]); err != nil {
+		return err
+	}
 	switch {
-	case s.Start > FromChain:
-		return &gauge.FieldError{Field: "Start", Got: s.Start.String(), Want: "FromStitches or FromChain"}
-	case s.Method > BindOff:
-		return &gauge.FieldError{Field: "Method", Got: s.Method.String(), Want: "one of the methods"}
 	case s.Measured.Sign() < 0 || s.Measured.Cmp(gauge.Int(20)) > 0:
 		return &gauge.FieldError{Field: "Measured", Got: say.Plain(s.Measured, 3), Want: "0 to 20"}
 	case s.End.Sign() < 0:
@@ -106,8 +128,8 @@ func (s Sewing) end() gauge.Measurement {
 }
 
 // Long returns the length beyond which a sewing yarn frays as it is pulled
-// through: 20 in for mattress stitch (worked example E28 sews with 15 to 20 in
-// at a time). No source gives one for the other methods.
+// through: 20 in for mattress stitch (Lucy Neatby, Refinements to mattress
+// stitch: 15 to 20 in at a time). No source gives one for the other methods.
 func (s Sewing) Long() (m gauge.Measurement, ok bool) {
 	if s.Method == Mattress {
 		return gauge.MeasurementOf(gauge.Int(20), gauge.Inch), true

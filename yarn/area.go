@@ -85,12 +85,7 @@ func (a Area) MarshalText() ([]byte, error) { return []byte(a.String()), nil }
 
 // UnmarshalText reads what ParseArea reads.
 func (a *Area) UnmarshalText(b []byte) error {
-	v, err := ParseArea(string(b))
-	if err != nil {
-		return err
-	}
-	*a = v
-	return nil
+	return text.Read(a, b, ParseArea)
 }
 
 // inSquare prints a in square u for a sentence.

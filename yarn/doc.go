@@ -14,11 +14,12 @@
 //
 //   - Swatch: the mass, or the unravelled length, of a finished rectangle;
 //     Swatch.Fabric takes an Area, Swatch.HeldTogether several strands;
-//   - usage.Rates (package yarn/usage): the yarn of one stitch of each kind,
-//     measured by unravelling or fitted from several swatches and panels;
-//   - Project: a finished piece and what it used, scaled by area or by a number;
-//   - RowSample: one unravelled row, foundation chain or round of edging;
-//   - Sewing and Tails: sewn seams, and ends to weave in.
+//   - Sewing and Tails: sewn seams, and ends to weave in;
+//   - in package yarn/usage, Rates: the yarn of one stitch of each kind, measured
+//     by unravelling or fitted from several swatches and panels;
+//   - Project there: a finished piece and what it used, scaled by area or by a
+//     number;
+//   - RowSample there: one unravelled row, foundation chain or round of edging.
 //
 // Compare says whether two ways to one line agree within their spread. Line.Piece
 // and Line.Yarn say which piece a line belongs to and which yarn or colour it is
@@ -71,13 +72,12 @@
 // A comma in a number is refused: 1,250 yd may be meant as 1250 or as 1.25. In
 // JSON a label is {"length": "230 yd", "mass": "100 g"}; a swatch {"width": "6
 // in", "height": "6 in", "mass": "14.5 g"} or "yarn" for "mass", with "reading":
-// {"side": "1/16 in", "mass": "0.25 g"} where it is known; a project {"label": …,
-// "area": "1400 sq in", "skeins": "6", "left": "20 g"}; a quantity has its lines
+// {"side": "1/16 in", "mass": "0.25 g"} where it is known; a quantity has its lines
 // with lengths in millimetres, exactly.
 //
 // # Packages below
 //
-// yarn/usage (yarn by stitches), yarn/stash (largest size from yarn at hand, dye
+// yarn/usage (yarn by stitches, by rows, by a finished project), yarn/stash (largest size from yarn at hand, dye
 // lots by whole pieces), yarn/printed (printed lists checked), yarn/weight (grist,
 // weight categories, substitution), yarn/colour (colours that change along the
 // yarn), yarn/care (blocking by fibre, cautions).

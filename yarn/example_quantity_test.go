@@ -4,7 +4,9 @@ import (
 	"fmt"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/grade"
 	"example.com/panelmath/yarn"
+	"example.com/panelmath/yarn/usage"
 	"github.com/shopspring/decimal"
 )
 
@@ -17,11 +19,11 @@ func Example_threeWays() {
 		Reading: yarn.Reading{Side: gauge.MustLength("1/16 in"), Mass: yarn.MustMass("0.25 g")}}
 	bySwatch, _ := swatch.Fabric("by the swatch", panels, label)
 
-	row := yarn.RowSample{Width: gauge.MustLength("10 in"), Yarn: yarn.MustLength("145 in")}
+	row := usage.RowSample{Width: gauge.MustLength("10 in"), Yarn: yarn.MustLength("145 in")}
 	byRows, _ := row.Rows(yarn.Fabric, "by rows", 70, gauge.MustLength("50 in").Measurement())
 
 	earlier, _ := yarn.ParseArea("1400 sq in")
-	project := yarn.Project{Label: label, Area: earlier, Skeins: decimal.NewFromInt(6), Left: yarn.MustMass("20 g")}
+	project := usage.Project{Label: label, Area: earlier, Skeins: decimal.NewFromInt(6), Left: yarn.MustMass("20 g")}
 	byProject, _ := project.Fabric("by an earlier wrap", panels)
 
 	for _, other := range []yarn.Line{byRows, byProject} {
@@ -168,72 +170,10 @@ func ExampleSewing_Seam() {
 	// Output: side: 15 in times 2.5 and twice 6 in for the ends is 49.5 in <nil>
 }
 
-func ExampleRowSample_Validate() {
-	fmt.Println(yarn.RowSample{Width: gauge.MustLength("5 in")}.Validate())
-	// Output: RowSample.Yarn.Unit: got Unit(0), want yd, m, in, ft, cm or mm
-}
-
-func ExampleRowSample_Times() {
-	n, err := yarn.RowSample{Width: gauge.MustLength("5 in"), Yarn: yarn.MustLength("78.5 in")}.Times()
-	fmt.Println(n.Text(1), err)
-	// Output: 15.7 <nil>
-}
-
-func ExampleRowSample_Rows() {
-	chain := yarn.RowSample{Width: gauge.MustLength("5 in"), Yarn: yarn.MustLength("25.5 in")}
-	line, err := chain.Rows(yarn.Foundation, "foundation", 1, gauge.MustLength("50 in").Measurement())
-	fmt.Println(line.Explain(), err)
-	// Output: foundation: 1 row of 50 in at 5.1 times the width is 255 in <nil>
-}
-
 func ExampleTails() {
 	line, err := yarn.Tails("new skeins", 12, gauge.MustLength("15 cm"))
 	fmt.Println(line.Explain(), err)
 	// Output: new skeins: 12 ends of 15 cm are 180 cm <nil>
-}
-
-func ExampleProject_Validate() {
-	fmt.Println(yarn.Project{Label: yarn.MustLabel("230 yd = 100 g")}.Validate())
-	// Output: Project.Skeins: got 0, want more than 0, at most 100000
-}
-
-// What was used is known to the gram where the rest was weighed, and else to one
-// skein only.
-func ExampleProject_Used() {
-	p := yarn.Project{Label: yarn.MustLabel("230 yd = 100 g"), Skeins: decimal.NewFromInt(6), Left: yarn.MustMass("20 g")}
-	used, err := p.Used()
-	fmt.Println(used.Explain(), err)
-	p.Left = yarn.Mass{}
-	used, err = p.Used()
-	fmt.Println(used.Explain(), err)
-	fmt.Println("or up to", used.Less.In(gauge.Yard), "yd less")
-	// Output:
-	// finished project: 6 skeins of 230 yd = 100 g less 20 g left are 1334 yd of yarn <nil>
-	// finished project: 6 skeins of 230 yd = 100 g are at most 1380 yd, the last one begun <nil>
-	// or up to 230 yd less
-}
-
-// A throw of 60 stitches used 6 skeins; the same with 80 stitches.
-func ExampleProject_Times() {
-	label := yarn.MustLabel("200 yd = 100 g")
-	p := yarn.Project{Label: label, Skeins: decimal.NewFromInt(6), Left: yarn.MustMass("0 g")}
-	wider, _ := gauge.Share(80, 60)
-	line, err := p.Times("throw", wider)
-	fmt.Println(line.Explain(), err)
-	n, _, _ := label.Skeins(line.Length)
-	fmt.Println(n, "skeins")
-	// Output:
-	// throw: 6 skeins of 200 yd = 100 g less 0 g left are 1200 yd of yarn; about 1.33 times as much is 1600 yd <nil>
-	// 8 skeins
-}
-
-func ExampleProject_Fabric() {
-	done, _ := yarn.ParseArea("1400 sq in")
-	next, _ := yarn.ParseArea("1600 sq in")
-	p := yarn.Project{Label: yarn.MustLabel("230 yd = 100 g"), Area: done, Mass: yarn.MustMass("560 g")}
-	line, err := p.Fabric("next size", next)
-	fmt.Println(line.Explain(), err)
-	// Output: next size: 560 g at 230 yd = 100 g is 1288 yd of yarn; about 1.14 times as much is 1472 yd <nil>
 }
 
 func ExampleLine_Validate() {
@@ -316,11 +256,53 @@ func ExamplePart_UnmarshalText() {
 	fmt.Println(p.UnmarshalText([]byte("sleeve")))
 	// Output:
 	// <nil> edging
-	// parse part: "sleeve": unknown part "sleeve"; want fabric, foundation, seam, ends, edging, swatch, margin
+	// parse part: "sleeve": unknown part; want fabric, foundation, seam, ends, edging, swatch or margin
 }
 
 func ExampleWhipStitch() {
 	s := yarn.WhipStitch()
 	fmt.Println(s.Factor, "times the seam,", s.End, "at each end")
 	// Output: 2.5 times the seam, 6 in at each end
+}
+
+func ExampleLength_IsZero() {
+	fmt.Println(yarn.Length{}.IsZero(), yarn.MustLength("0 yd").IsZero())
+	// Output: true false
+}
+
+func ExampleMass_IsZero() {
+	fmt.Println(yarn.Mass{}.IsZero(), yarn.MustMass("0 g").IsZero())
+	// Output: true false
+}
+
+// All sizes of a wrap: the arithmetic is for one size, grade.Map runs it over
+// all.
+func Example_sizes() {
+	label := yarn.MustLabel("230 yd = 100 g")
+	swatch := yarn.Swatch{Width: gauge.MustLength("6 in"), Height: gauge.MustLength("6 in"), Mass: yarn.MustMass("14.5 g")}
+	panels := grade.Run[string]{"1560 sq in", "1710 sq in", "1900 sq in", "2150 sq in"}
+
+	quantities, err := grade.Map(panels, func(area string) (yarn.Quantity, error) {
+		a, err := yarn.ParseArea(area)
+		if err != nil {
+			return yarn.Quantity{}, err
+		}
+		fabric, err := swatch.Fabric("two panels", a, label)
+		if err != nil {
+			return yarn.Quantity{}, err
+		}
+		return yarn.Buy(label, yarn.MustMargin("10%"), fabric)
+	})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for i, q := range quantities {
+		fmt.Println(panels[i], "->", q.Total.In(gauge.Yard).Text(0), "yd,", q.Mass.In(yarn.Gram).Text(0), "g,", q.Skeins, "skeins")
+	}
+	// Output:
+	// 1560 sq in -> 1590 yd, 691 g, 7 skeins
+	// 1710 sq in -> 1743 yd, 758 g, 8 skeins
+	// 1900 sq in -> 1936 yd, 842 g, 9 skeins
+	// 2150 sq in -> 2191 yd, 953 g, 10 skeins
 }

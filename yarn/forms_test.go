@@ -8,6 +8,7 @@ import (
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/yarn"
+	"example.com/panelmath/yarn/usage"
 	"github.com/shopspring/decimal"
 	"github.com/stretchr/testify/require"
 )
@@ -91,10 +92,10 @@ func TestJSON(t *testing.T) {
 		require.Error(t, json.Unmarshal([]byte(bad), &b), bad)
 	}
 	area := yarn.Rectangle(mm("1 in"), mm("1/8 in")).Times(share(t, 1, 3))
-	p := yarn.Project{Label: b.Label, Area: area, Skeins: decimal.NewFromInt(3), Left: yarn.MustMass("5 g")}
+	p := usage.Project{Label: b.Label, Area: area, Skeins: decimal.NewFromInt(3), Left: yarn.MustMass("5 g")}
 	out, err = json.Marshal(p)
 	require.NoError(t, err)
-	var back yarn.Project
+	var back usage.Project
 	require.NoError(t, json.Unmarshal(out, &back))
 	require.Equal(t, 0, back.Area.Cmp(area), string(out))
 	require.Equal(t, p.Left.String(), back.Left.String())

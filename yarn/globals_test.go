@@ -28,7 +28,7 @@ func story(t *testing.T) string {
 	require.NoError(t, err)
 	b, err := json.Marshal(q)
 	require.NoError(t, err)
-	used, err := yarn.Project{Label: l, Skeins: decimal.New(65, -1)}.Used()
+	used, err := usage.Project{Label: l, Skeins: decimal.New(65, -1)}.Used()
 	require.NoError(t, err)
 	f, err := usage.Fit(l, usage.Sample{Name: "a", Counts: []usage.Count{{Stitch: "hdc", N: 7}}, Yarn: yarn.MustLength("1.10 m")}, usage.Sample{Name: "b", Counts: []usage.Count{{Stitch: "hdc", N: 11}}, Mass: yarn.MustMass("1 g")})
 	require.NoError(t, err)

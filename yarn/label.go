@@ -5,6 +5,7 @@ import (
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/internal/text"
+	"example.com/panelmath/yarn/internal/bound"
 )
 
 // Label is what the label of one skein (ball, hank, cake) says: its length and
@@ -55,7 +56,7 @@ func (l Label) Skeins(m gauge.Measurement) (skeins int, slack gauge.Measurement,
 	if err := l.Validate(); err != nil {
 		return 0, slack, err
 	}
-	if err := boundLength("Total", m); err != nil {
+	if err := bound.Length("Total", m); err != nil {
 		return 0, slack, err
 	}
 	each := l.Length.Measurement()
@@ -125,9 +126,5 @@ func massWord(unit string) bool {
 // MustLabel is ParseLabel for literals in tests and package variables; it panics
 // when s is not a label.
 func MustLabel(s string) Label {
-	l, err := ParseLabel(s)
-	if err != nil {
-		panic("yarn.MustLabel: " + err.Error())
-	}
-	return l
+	return text.Must("yarn.MustLabel", s, ParseLabel)
 }

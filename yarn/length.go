@@ -10,7 +10,7 @@ import (
 
 // MaxLength is the longest length of yarn anything here takes, in metres:
 // 100 km.
-const MaxLength = 100_000
+const MaxLength = bound.Metres
 
 // Length is a length of yarn as a label prints it or a tape reads it: `230 yd`.
 // It is a type of its own because a skein is longer than gauge.MaxLength, and is
@@ -55,11 +55,7 @@ func ParseLength(s string) (Length, error) {
 // MustLength is ParseLength for literals in tests and package variables; it
 // panics when s is not a length of yarn.
 func MustLength(s string) Length {
-	l, err := ParseLength(s)
-	if err != nil {
-		panic("yarn.MustLength: " + err.Error())
-	}
-	return l
+	return text.Must("yarn.MustLength", s, ParseLength)
 }
 
 // Validate returns a *gauge.FieldError if the unit is not valid, the number is
@@ -68,13 +64,13 @@ func (l Length) Validate() error {
 	if !l.Unit.Valid() {
 		return &gauge.FieldError{Field: "Unit", Got: l.Unit.String(), Want: "yd, m, in, ft, cm or mm"}
 	}
-	if _, err := ratioOf("Value", l.Value); err != nil {
+	if _, err := bound.Number("Value", l.Value); err != nil {
 		return err
 	}
 	if l.Value.Sign() < 0 {
 		return &gauge.FieldError{Field: "Value", Got: l.String(), Want: "at least 0"}
 	}
-	return boundLength("Value", l.Measurement())
+	return bound.Length("Value", l.Measurement())
 }
 
 // positive is Validate for a length that may not be nothing.
@@ -88,18 +84,6 @@ func (l Length) positive(field string) error {
 	return nil
 }
 
-// boundLength reports a length of yarn below nothing, beyond MaxLength or in
-// fractions without end.
-func boundLength(field string, m gauge.Measurement) error {
-	if m.Sign() < 0 {
-		return &gauge.FieldError{Field: field, Got: "less than nothing", Want: "at least 0"}
-	}
-	if m.In(gauge.Metre).Cmp(gauge.Int(MaxLength)) > 0 {
-		return &gauge.FieldError{Field: field, Got: "more than 100 km", Want: "at most 100 km", Err: gauge.ErrBounds}
-	}
-	return bound.Fine(field, m)
-}
-
 // finite reports a sum that has grown into fractions without end.
 func finite(field string, ms ...gauge.Measurement) error {
 	for _, m := range ms {
@@ -110,8 +94,8 @@ func finite(field string, ms ...gauge.Measurement) error {
 	return nil
 }
 
-// unset reports the zero value.
-func (l Length) unset() bool { return l.Unit == 0 && l.Value.IsZero() }
+// IsZero reports whether l is the zero value: none was given. 0 yd is a length.
+func (l Length) IsZero() bool { return l.Unit == 0 && l.Value.IsZero() }
 
 // Measurement returns the length as an exact measurement.
 func (l Length) Measurement() gauge.Measurement {
@@ -131,10 +115,5 @@ func (l Length) MarshalText() ([]byte, error) {
 
 // UnmarshalText reads what ParseLength reads.
 func (l *Length) UnmarshalText(b []byte) error {
-	v, err := ParseLength(string(b))
-	if err != nil {
-		return err
-	}
-	*l = v
-	return nil
+	return text.Read(l, b, ParseLength)
 }

@@ -2,8 +2,8 @@ package yarn
 
 import (
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/internal/enum"
 	"example.com/panelmath/yarn/internal/bound"
-	"example.com/panelmath/yarn/internal/name"
 	"example.com/panelmath/yarn/internal/say"
 )
 
@@ -24,23 +24,18 @@ const (
 var parts = [...]string{"fabric", "foundation", "seam", "ends", "edging", "swatch", "margin"}
 
 // String returns the name: "seam".
-func (p Part) String() string { return name.Of("Part", parts[:], uint8(p)) }
+func (p Part) String() string { return enum.Name("Part", p, parts[:]) }
 
 // MarshalText returns String. It returns a *gauge.FieldError for a value that is
 // none of the above.
 func (p Part) MarshalText() ([]byte, error) {
-	return name.Marshal("Part", parts[:], uint8(p))
+	return enum.Marshal("Part", p, parts[:])
 }
 
 // UnmarshalText reads what String prints. It returns a *gauge.ParseError for
 // anything else.
 func (p *Part) UnmarshalText(b []byte) error {
-	n, err := name.Read("Part", parts[:], b)
-	if err != nil {
-		return err
-	}
-	*p = Part(n)
-	return nil
+	return enum.Unmarshal(p, "Part", b, parts[:])
 }
 
 // Line is one line of a quantity: the yarn that one thing takes, exact, and how
@@ -63,10 +58,10 @@ func (l Line) Validate() error {
 	if l.Part > Spare {
 		return &gauge.FieldError{Field: "Line.Part", Got: l.Part.String(), Want: "a part of a garment"}
 	}
-	if err := boundLength("Line.Length", l.Length); err != nil {
+	if err := bound.Length("Line.Length", l.Length); err != nil {
 		return err
 	}
-	if err := boundLength("Line.More", l.More); err != nil {
+	if err := bound.Length("Line.More", l.More); err != nil {
 		return err
 	}
 	if err := bound.Fine("Line.Less", l.Less); err != nil {

@@ -5,81 +5,14 @@ import (
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/yarn"
-	"github.com/shopspring/decimal"
 	"github.com/stretchr/testify/require"
 )
 
-func TestRowsAndTailsRefuse(t *testing.T) {
-	row := yarn.RowSample{Width: gauge.MustLength("5 in"), Yarn: yarn.MustLength("53 in")}
-	for _, c := range []struct {
-		name string
-		r    yarn.RowSample
-		want string
-	}{
-		{"no width", yarn.RowSample{Yarn: row.Yarn}, "RowSample.Width.Unit: got Unit(0), want mm, cm, m, in, ft or yd"},
-		{"width of nothing", yarn.RowSample{Width: gauge.MustLength("0 in"), Yarn: row.Yarn}, "RowSample.Width: got 0 in, want more than 0"},
-		{"no yarn", yarn.RowSample{Width: row.Width, Yarn: yarn.MustLength("0 in")}, "RowSample.Yarn: got 0 in, want more than 0"},
-	} {
-		t.Run(c.name, func(t *testing.T) {
-			_, err := c.r.Rows(yarn.Fabric, "x", 1, mm("1 in"))
-			require.EqualError(t, err, c.want)
-		})
-	}
-	_, err := row.Rows(yarn.Fabric, "x", -1, mm("1 in"))
-	require.EqualError(t, err, "Rows: got -1, want 0 to 100000")
-	_, err = row.Rows(yarn.Fabric, "x", 1, gauge.MustLength("-1 in").Measurement())
-	require.EqualError(t, err, "Width: got less than nothing, want at least 0")
-	_, err = row.Rows(yarn.Fabric, "x", 100_000, mm("100 m"))
-	require.ErrorIs(t, err, gauge.ErrBounds)
-	_, err = yarn.Tails("x", -1, gauge.MustLength("6 in"))
+func TestTailsRefuse(t *testing.T) {
+	_, err := yarn.Tails("x", -1, gauge.MustLength("6 in"))
 	require.EqualError(t, err, "Tails: got -1, want 0 to 100000")
 	_, err = yarn.Tails("x", 1, gauge.MustLength("-6 in"))
 	require.EqualError(t, err, "Tails.Length.Value: got -6 in, want at least 0")
-}
-
-func TestProjectRefuses(t *testing.T) {
-	ok := yarn.Project{Label: label, Area: rect("10 in", "10 in"), Mass: yarn.MustMass("50 g")}
-	for _, c := range []struct {
-		name string
-		p    yarn.Project
-		want string
-	}{
-		{"no label", yarn.Project{}, "Project.Label.Length.Unit: got Unit(0), want yd, m, in, ft, cm or mm"},
-		{"both", yarn.Project{Label: label, Mass: ok.Mass, Skeins: decimal.NewFromInt(2)}, "Project.Skeins: got both a mass and skeins, want one of the two"},
-		{"neither", yarn.Project{Label: label}, "Project.Skeins: got 0, want more than 0, at most 100000"},
-		{"no mass", yarn.Project{Label: label, Mass: yarn.MustMass("0 g")}, "Project.Mass: got 0 g, want more than 0"},
-		{"hostile skeins", yarn.Project{Label: label, Skeins: decimal.New(1, 1_000_000)}, "Project.Skeins: got an exponent of 1000000, want an exponent of -20 to 20"},
-		{"all left", yarn.Project{Label: label, Skeins: decimal.NewFromInt(2), Left: yarn.MustMass("200 g")}, "Project.Left: got 200 g, want less than the skeins weigh"},
-		{"rest without unit", yarn.Project{Label: label, Skeins: decimal.NewFromInt(2), Left: yarn.Mass{Value: decimal.NewFromInt(1)}}, "Project.Left.Unit: got MassUnit(0), want g, kg, oz or lb"},
-	} {
-		t.Run(c.name, func(t *testing.T) {
-			_, err := c.p.Used()
-			require.EqualError(t, err, c.want)
-			_, err = c.p.Times("x", gauge.Int(1))
-			require.EqualError(t, err, c.want)
-		})
-	}
-	_, err := ok.Times("x", gauge.Int(-1))
-	require.EqualError(t, err, "Times: got -1, want at least 0")
-	ok.Area = yarn.Area{}
-	_, err = ok.Fabric("x", rect("1 in", "1 in"))
-	require.EqualError(t, err, "Project.Area: got 0 sq mm, want more than 0")
-}
-
-// A project scales its usage: never a rounded number of skeins.
-func TestProjectScalesUsage(t *testing.T) {
-	p := yarn.Project{Label: label, Area: rect("10 in", "10 in"), Skeins: decimal.New(5, -1)}
-	used, err := p.Used()
-	require.NoError(t, err)
-	require.True(t, used.Less.Equal(used.Length), "half a skein begun may be hardly any")
-
-	p = yarn.Project{Label: label, Area: rect("40 in", "40 in"), Skeins: decimal.NewFromInt(7), Left: yarn.MustMass("90 g")}
-	double, err := p.Fabric("double", rect("40 in", "80 in"))
-	require.NoError(t, err)
-	require.True(t, double.Length.Equal(label.LengthOf(yarn.MustMass("1220 g").Exact())))
-	n, _, err := label.Skeins(double.Length)
-	require.NoError(t, err)
-	require.Equal(t, 13, n, "twice the 7 skeins would be 14")
 }
 
 func TestHeldTogetherRefuses(t *testing.T) {

@@ -5,6 +5,7 @@ import (
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/internal/text"
+	"example.com/panelmath/yarn/internal/bound"
 	"example.com/panelmath/yarn/internal/plain"
 	"github.com/shopspring/decimal"
 )
@@ -18,7 +19,7 @@ type Margin struct {
 // Validate returns a *gauge.FieldError if the percentage is below -100, above
 // 1000, or out of the bounds of a number.
 func (m Margin) Validate() error {
-	if _, err := ratioOf("Margin.Percent", m.Percent); err != nil {
+	if _, err := bound.Number("Margin.Percent", m.Percent); err != nil {
 		return err
 	}
 	if m.Percent.LessThan(decimal.NewFromInt(-100)) || m.Percent.GreaterThan(decimal.NewFromInt(1000)) {
@@ -72,11 +73,7 @@ func ParseMargin(s string) (Margin, error) {
 // MustMargin is ParseMargin for literals in tests and package variables; it
 // panics when s is not a margin.
 func MustMargin(s string) Margin {
-	m, err := ParseMargin(s)
-	if err != nil {
-		panic("yarn.MustMargin: " + err.Error())
-	}
-	return m
+	return text.Must("yarn.MustMargin", s, ParseMargin)
 }
 
 // MarshalText returns String. It returns the error of Validate.
@@ -89,10 +86,5 @@ func (m Margin) MarshalText() ([]byte, error) {
 
 // UnmarshalText reads what ParseMargin reads.
 func (m *Margin) UnmarshalText(b []byte) error {
-	v, err := ParseMargin(string(b))
-	if err != nil {
-		return err
-	}
-	*m = v
-	return nil
+	return text.Read(m, b, ParseMargin)
 }

@@ -6,6 +6,7 @@ import (
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/internal/text"
+	"example.com/panelmath/yarn/internal/bound"
 	"example.com/panelmath/yarn/internal/plain"
 	"github.com/shopspring/decimal"
 )
@@ -82,12 +83,7 @@ func (u MassUnit) MarshalText() ([]byte, error) {
 
 // UnmarshalText reads what ParseMassUnit reads.
 func (u *MassUnit) UnmarshalText(b []byte) error {
-	v, err := ParseMassUnit(string(b))
-	if err != nil {
-		return err
-	}
-	*u = v
-	return nil
+	return text.Read(u, b, ParseMassUnit)
 }
 
 // Mass is a mass as a label prints it or a scale reads it; never negative. The
@@ -130,11 +126,7 @@ func ParseMass(s string) (Mass, error) {
 // MustMass is ParseMass for literals in tests and package variables; it panics
 // when s is not a mass.
 func MustMass(s string) Mass {
-	m, err := ParseMass(s)
-	if err != nil {
-		panic("yarn.MustMass: " + err.Error())
-	}
-	return m
+	return text.Must("yarn.MustMass", s, ParseMass)
 }
 
 // Validate returns a *gauge.FieldError if the unit is not valid, the number is
@@ -143,7 +135,7 @@ func (m Mass) Validate() error {
 	if !m.Unit.Valid() {
 		return &gauge.FieldError{Field: "Unit", Got: m.Unit.String(), Want: "g, kg, oz or lb"}
 	}
-	if _, err := ratioOf("Value", m.Value); err != nil {
+	if _, err := bound.Number("Value", m.Value); err != nil {
 		return err
 	}
 	if m.Value.Sign() < 0 {
@@ -166,8 +158,8 @@ func (m Mass) positive(field string) error {
 	return nil
 }
 
-// unset reports the zero value.
-func (m Mass) unset() bool { return m.Unit == 0 && m.Value.IsZero() }
+// IsZero reports whether m is the zero value: none was given. 0 g is a mass.
+func (m Mass) IsZero() bool { return m.Unit == 0 && m.Value.IsZero() }
 
 // Exact returns the mass as an exact mass.
 func (m Mass) Exact() ExactMass { return MassOf(exactly(m.Value), m.Unit) }
@@ -185,12 +177,7 @@ func (m Mass) MarshalText() ([]byte, error) {
 
 // UnmarshalText reads what ParseMass reads.
 func (m *Mass) UnmarshalText(b []byte) error {
-	v, err := ParseMass(string(b))
-	if err != nil {
-		return err
-	}
-	*m = v
-	return nil
+	return text.Read(m, b, ParseMass)
 }
 
 // ExactMass is a mass without a unit of its own, as gauge.Measurement is a

@@ -1,7 +1,6 @@
 package yarn
 
 import (
-	"errors"
 	"strings"
 	"unicode"
 
@@ -74,19 +73,6 @@ func readNumber(s string) (d decimal.Decimal, cause string) {
 		return d, "more than 30 digits or 20 decimal places"
 	}
 	return d, text.Quote(s) + " is no number; " + want
-}
-
-// ratioOf returns d exactly, or a *gauge.FieldError that names field when d is
-// out of bounds.
-func ratioOf(field string, d decimal.Decimal) (gauge.Ratio, error) {
-	r, err := gauge.FromDecimal(d)
-	var f *gauge.FieldError
-	if errors.As(err, &f) {
-		g := *f
-		g.Field = field
-		return gauge.Ratio{}, &g
-	}
-	return r, err
 }
 
 // exactly returns d, which is known to be within bounds, as a ratio.

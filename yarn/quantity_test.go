@@ -11,14 +11,6 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-func rat(s string) *big.Rat {
-	r, ok := new(big.Rat).SetString(s)
-	if !ok {
-		panic(s)
-	}
-	return r
-}
-
 // ratio turns a big.Rat into a Ratio.
 func ratio(r *big.Rat) gauge.Ratio {
 	x, err := gauge.ParseRatio(r.RatString())

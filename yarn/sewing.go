@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/yarn/internal/bound"
 	"example.com/panelmath/yarn/internal/plain"
 	"example.com/panelmath/yarn/internal/say"
 	"github.com/shopspring/decimal"
@@ -35,7 +36,7 @@ func (s Sewing) end() gauge.Length {
 // Validate returns a *gauge.FieldError if the factor is negative or above 100,
 // or the end is negative or not valid.
 func (s Sewing) Validate() error {
-	if _, err := ratioOf("Sewing.Factor", s.Factor); err != nil {
+	if _, err := bound.Number("Sewing.Factor", s.Factor); err != nil {
 		return err
 	}
 	if s.Factor.Sign() < 0 || s.Factor.GreaterThan(decimal.NewFromInt(100)) {
@@ -57,7 +58,7 @@ func (s Sewing) Seam(name string, length gauge.Measurement) (Line, error) {
 	if err := s.Validate(); err != nil {
 		return Line{}, err
 	}
-	if err := boundLength("Seam.Length", length); err != nil {
+	if err := bound.Length("Seam.Length", length); err != nil {
 		return Line{}, err
 	}
 	u := s.end().Unit

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/yarn/internal/bound"
 	"example.com/panelmath/yarn/internal/plain"
 	"example.com/panelmath/yarn/internal/say"
 	"github.com/shopspring/decimal"
@@ -33,19 +34,19 @@ func (r Reading) validate(s Swatch) error {
 			return &gauge.FieldError{Field: "Swatch.Reading.Side", Got: r.Side.String(), Want: "at least 0 and less than the swatch"}
 		}
 	}
-	if !r.Mass.unset() {
+	if !r.Mass.IsZero() {
 		if err := r.Mass.Validate(); err != nil {
 			return gauge.InField("Swatch.Reading.Mass", err)
 		}
-		if s.Mass.unset() || r.Mass.Exact().Cmp(s.Mass.Exact()) >= 0 {
+		if s.Mass.IsZero() || r.Mass.Exact().Cmp(s.Mass.Exact()) >= 0 {
 			return &gauge.FieldError{Field: "Swatch.Reading.Mass", Got: r.Mass.String(), Want: "less than the mass of the swatch"}
 		}
 	}
-	if !r.Yarn.unset() {
+	if !r.Yarn.IsZero() {
 		if err := r.Yarn.Validate(); err != nil {
 			return gauge.InField("Swatch.Reading.Yarn", err)
 		}
-		if s.Yarn.unset() || r.Yarn.Measurement().Cmp(s.Yarn.Measurement()) >= 0 {
+		if s.Yarn.IsZero() || r.Yarn.Measurement().Cmp(s.Yarn.Measurement()) >= 0 {
 			return &gauge.FieldError{Field: "Swatch.Reading.Yarn", Got: r.Yarn.String(), Want: "less than the yarn of the swatch"}
 		}
 	}
@@ -60,7 +61,7 @@ func (s Swatch) spread() (low, high gauge.Ratio) {
 	smaller := Rectangle(s.Width.Measurement().Sub(d), s.Height.Measurement().Sub(d))
 	low, high = over(s.Area().mm2, larger.mm2), over(s.Area().mm2, smaller.mm2)
 	off := gauge.Ratio{}
-	if s.Yarn.unset() {
+	if s.Yarn.IsZero() {
 		off = over(s.Reading.Mass.Exact().g, s.Mass.Exact().g)
 	} else {
 		off, _ = s.Reading.Yarn.Measurement().Per(s.Yarn.Measurement())
@@ -87,7 +88,7 @@ func GaugeSpread(g gauge.Gauge, stitches, rows decimal.Decimal) (low, high gauge
 		of    int
 		off   decimal.Decimal
 	}{{"Stitches", g.Stitches.Count, g.Stitches.Of, stitches}, {"Rows", g.Rows.Count, g.Rows.Of, rows}} {
-		off, err := ratioOf(side.field, side.off)
+		off, err := bound.Number(side.field, side.off)
 		if err != nil {
 			return gauge.Ratio{}, gauge.Ratio{}, err
 		}

@@ -35,7 +35,7 @@ func (s Swatch) Validate() error {
 			return &gauge.FieldError{Field: side.field, Got: side.l.String(), Want: "more than 0"}
 		}
 	}
-	switch weighed, unravelled := !s.Mass.unset(), !s.Yarn.unset(); {
+	switch weighed, unravelled := !s.Mass.IsZero(), !s.Yarn.IsZero(); {
 	case weighed && unravelled:
 		return &gauge.FieldError{Field: "Swatch.Yarn", Got: "both a mass and a length of yarn", Want: "one of the two"}
 	case !weighed && !unravelled:
@@ -62,7 +62,7 @@ func (s Swatch) Area() Area { return Rectangle(s.Width.Measurement(), s.Height.M
 // It returns a *gauge.FieldError if the swatch is not valid, the label is
 // needed and not valid, or the area is negative or takes more than 100 km.
 func (s Swatch) Fabric(name string, a Area, label Label) (Line, error) {
-	if s.Yarn.unset() {
+	if s.Yarn.IsZero() {
 		if err := label.Validate(); err != nil {
 			return Line{}, err
 		}
@@ -122,7 +122,7 @@ func (s Swatch) fabric(name string, a Area, perGram gauge.Ratio, at string, u ga
 	}
 	times := over(a.mm2, s.Area().mm2)
 	line := Line{Name: name, Part: Fabric}
-	if !s.Yarn.unset() {
+	if !s.Yarn.IsZero() {
 		u = s.Yarn.Unit
 		line.Length = s.Yarn.Measurement().Times(times)
 		line.Why = fmt.Sprintf("%s at %v for %s takes %s of yarn", a.inSquare(s.Width.Unit), s.Yarn, s.Area().inSquare(s.Width.Unit), say.In(line.Length, u))

@@ -2,6 +2,8 @@
 //
 //	go run ./examples/pattern                          the embedded brief, as Markdown
 //	go run ./examples/pattern -brief my.json           another brief; - reads standard input
+//	go run ./examples/pattern -format html             a page to print; -large for large print
+//	go run ./examples/pattern -size M–L                one size, with plain numbers
 //	go run ./examples/pattern -format json -why        numbers, each with the sentence that explains it
 //
 // A brief that does not hold is a one-line error that names the field and the
@@ -31,7 +33,9 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 	flags := flag.NewFlagSet("pattern", flag.ContinueOnError)
 	flags.SetOutput(stderr)
 	file := flags.String("brief", "", "the brief to read, - for standard input (default: one that the program holds)")
-	format := flags.String("format", "markdown", "what to print: markdown or json")
+	format := flags.String("format", "markdown", "what to print: markdown, html or json")
+	size := flags.String("size", "", "one size alone, by its label: M–L, or M-L")
+	large := flags.Bool("large", false, "large print, with -format html")
 	svg := flags.String("svg", "", "a file to write the schematic to, as SVG")
 	why := flags.Bool("why", false, "explain every derived number in every size")
 	if err := flags.Parse(args); err != nil {
@@ -40,7 +44,7 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 		}
 		return 2
 	}
-	text, err := pattern(flags.Args(), options{*file, *format, *svg, *why}, stdin)
+	text, err := pattern(flags.Args(), options{*file, *format, *size, *svg, *large, *why}, stdin)
 	if err != nil {
 		fmt.Fprintln(stderr, err)
 		return 2
@@ -53,8 +57,8 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 }
 
 type options struct {
-	brief, format, svg string
-	why                bool
+	brief, format, size, svg string
+	large, why               bool
 }
 
 // pattern returns all that is to be printed, or an error and nothing.
@@ -75,6 +79,11 @@ func pattern(rest []string, o options, stdin io.Reader) ([]byte, error) {
 	if err != nil {
 		return nil, err
 	}
+	if o.size != "" {
+		if g, err = g.Only(o.size); err != nil {
+			return nil, err
+		}
+	}
 	text, err := write(g, o)
 	if err != nil || o.svg == "" {
 		return text, err
@@ -87,6 +96,9 @@ func pattern(rest []string, o options, stdin io.Reader) ([]byte, error) {
 }
 
 func write(g garment.Garment, o options) ([]byte, error) {
+	if o.large && o.format != "html" {
+		return nil, fmt.Errorf("large: got format %q, want html", o.format)
+	}
 	switch o.format {
 	case "json":
 		text, err := json.MarshalIndent(g.Result(o.why), "", "  ")
@@ -94,8 +106,16 @@ func write(g garment.Garment, o options) ([]byte, error) {
 	case "markdown":
 		d, err := g.Document(garment.Options{Why: o.why})
 		return []byte(d.Markdown()), err
+	case "html":
+		d, err := g.Document(garment.Options{Why: o.why, Schematic: true})
+		if err != nil {
+			return nil, err
+		}
+		var page bytes.Buffer
+		err = d.HTML(&page, o.large)
+		return page.Bytes(), err
 	}
-	return nil, fmt.Errorf("format: got %q, want markdown or json", o.format)
+	return nil, fmt.Errorf("format: got %q, want markdown, html or json", o.format)
 }
 
 func open(file string, stdin io.Reader) (io.ReadCloser, error) {

@@ -151,12 +151,12 @@ func (p *pattern) worked(b *block, found []proof.Finding) []Finding {
 	numbered := b.text.Lines[0].Row.Begins()
 	off := map[int]int{} // by size: place in out of the first row that is off
 	for _, f := range found {
-		if f.Kind == proof.Number && !numbered {
+		if f.Kind == proof.KindNumber && !numbered {
 			continue // the rows before it are not in the text
 		}
 		x := Finding{Line: f.Line, Name: f.Label, Size: p.label(f.Size), Remark: f.Remark}
 		switch f.Kind {
-		case proof.Uses, proof.Makes, proof.Early, proof.Late:
+		case proof.KindUses, proof.KindMakes, proof.KindEarly, proof.KindLate:
 			at, before := off[f.Size]
 			if !before {
 				at, before = off[-1]
@@ -207,7 +207,7 @@ const carried = "; rows after it are off with it, and not told apart"
 func told(f proof.Finding) (got, want, why string) {
 	before, after, ok := strings.Cut(f.Why, ", printed ")
 	switch {
-	case ok && (f.Kind == proof.Makes || f.Kind == proof.Early || f.Kind == proof.Late || f.Kind == proof.Sizes):
+	case ok && (f.Kind == proof.KindMakes || f.Kind == proof.KindEarly || f.Kind == proof.KindLate || f.Kind == proof.KindSizes):
 		before = strings.TrimPrefix(before, "makes ")
 		got, more, _ := strings.Cut(after, ": ")
 		if i := strings.Index(got, " (that is"); i >= 0 {
@@ -220,12 +220,12 @@ func told(f proof.Finding) (got, want, why string) {
 		return got, before, why
 	case ok:
 		return after, before[strings.LastIndexByte(before, ' ')+1:], before
-	case f.Kind == proof.Uses:
+	case f.Kind == proof.KindUses:
 		if m := used.FindStringSubmatch(f.Why); m != nil {
 			return m[1] + " used", m[2], "the row before has " + m[2] + " to work into: " + m[3]
 		}
 		return "a row that does not fit the one before", "", f.Why
-	case f.Kind == proof.Sizes:
+	case f.Kind == proof.KindSizes:
 		got, _, _ = strings.Cut(f.Why, " ")
 		return got, f.Why[strings.LastIndexByte(f.Why, ' ')+1:], f.Why
 	}
@@ -244,7 +244,7 @@ type sized struct {
 func misnumbered(found []proof.Finding) int {
 	n := 0
 	for _, f := range found {
-		if f.Kind == proof.Number || f.Kind == proof.Again_ || f.Kind == proof.Facing {
+		if f.Kind == proof.KindNumber || f.Kind == proof.KindAgain || f.Kind == proof.KindSide {
 			n++
 		}
 	}
@@ -359,7 +359,7 @@ func (b *block) again(i int, found []proof.Finding, try func(int, sized, func(*p
 	a := l.Again
 	span := a.To - a.From + 1
 	for _, f := range found {
-		if f.Kind != proof.Number || f.Size < 0 {
+		if f.Kind != proof.KindNumber || f.Size < 0 {
 			continue
 		}
 		got, want, _ := told(f)

@@ -77,6 +77,16 @@ type Range struct {
 	High gauge.Measurement `json:"high"`
 }
 
+// PlusMinus returns how far the length can be off either way: it lies within Mid
+// ± PlusMinus.
+func (r Range) PlusMinus() gauge.Measurement {
+	down, up := r.Mid.Sub(r.Low), r.High.Sub(r.Mid)
+	if down.Cmp(up) > 0 {
+		return down
+	}
+	return up
+}
+
 // Text returns the range on a grid: "41 in (39½ to 42¾)".
 func (r Range) Text(g gauge.Grid) string {
 	return g.Text(r.Mid) + " (" + g.Number(r.Low) + " to " + g.Number(r.High) + ")"

@@ -236,6 +236,10 @@ func TestEditorsConvention(t *testing.T) {
 	at25, err := check.Conventions(in, lengths(t, "cm", "90 (150) cm"))
 	require.NoError(t, err)
 	require.Equal(t, []gauge.Grid{gauge.HalfCentimetreAt25, gauge.WholeCentimetreAt25}, at25)
+	// C22, kristinamcgrath.com: busts 30-60 in are 75-150 cm, 28-66 are 70-165.
+	c22, err := check.Conventions(lengths(t, "bust", "28 (30, 60, 66) in"), lengths(t, "cm", "70 (75, 150, 165) cm"))
+	require.NoError(t, err)
+	require.Equal(t, at25, c22)
 	at254, err := check.Conventions(in, lengths(t, "cm", "91.5 (152.5) cm"))
 	require.NoError(t, err)
 	require.Equal(t, []gauge.Grid{gauge.HalfCentimetre}, at254)
@@ -251,6 +255,11 @@ func TestPublishedLists(t *testing.T) {
 	require.NoError(t, err)
 	require.Equal(t, []string{"bust, size 7: got 57 in, want 56 in: the 258 of both panels make that at 16 over 3.5 in"}, texts(f))
 	f, err = check.Widths(both, bust, check.Fabric{Over: g.Stitches, Grid: gauge.WholeInch, Within: gauge.MustLength("0.75 in")})
+	require.NoError(t, err)
+	require.Empty(t, f)
+	// C11, Amaranthus Cocoon: 6 clusters over 4 in, 57 (69, 81, 93) clusters wide.
+	clusters := check.Fabric{Over: gauge.MustGauge("6 sts and 6 rows = 4 in").Stitches}
+	f, err = check.Widths(counts(t, "clusters", "57 (69, 81, 93)", 4), lengths(t, "width", "38 (46, 54, 62) in"), clusters)
 	require.NoError(t, err)
 	require.Empty(t, f)
 	// C10: 1 + 143 [167, 191] = 144 [168, 192].
@@ -307,6 +316,7 @@ func TestRising(t *testing.T) {
 		{"10 (21, 25, 9)", []string{"list, size 4: got 9, want at least 25: sizes must not fall; all the others rise"}},
 		{"5 (9, 5, 7)", []string{"list, size 2: got 9, want 5: sizes must not fall; all the others rise"}},
 		{"10 (12, 11, 14)", []string{"list, size 3: got 11: less than the 12 of size 2"}}, // 12 or 11 may be wrong
+		{"10 (10, 8, 6)", []string{"list, size 3: got 8: less than the 10 of size 2", "list, size 4: got 6: less than the 8 of size 3"}},
 		{"10 (8, 6, 4)", []string{"list, size 2: got 8: less than the 10 of size 1", "list, size 3: got 6: less than the 8 of size 2", "list, size 4: got 4: less than the 6 of size 3"}},
 	} {
 		t.Run(c.list, func(t *testing.T) {
@@ -353,6 +363,7 @@ func TestLegal(t *testing.T) {
 		{"101 (0, 125)", four, nil},
 		{"101 (112, 125)", four, []string{"list, size 2: got 112, want 109 or 113: not a legal count (multiple of 4 + 1)"}},
 		{"101 (112, 125, 137)", four, []string{"list, size 2: got 112, want 113: not a legal count (multiple of 4 + 1)"}},
+		{"6", four, []string{"list, size 1: got 6, want 5 or 9: not a legal count (multiple of 4 + 1)"}},
 		{"3 (13)", gauge.Rule{Multiple: 4, Plus: 1, Least: 9}, []string{"list, size 1: got 3, want 9: not a legal count (multiple of 4 + 1, at least 9)"}},
 	} {
 		t.Run(c.list, func(t *testing.T) {
@@ -361,6 +372,33 @@ func TestLegal(t *testing.T) {
 			require.Equal(t, c.want, texts(f))
 		})
 	}
+}
+
+func TestShift(t *testing.T) {
+	g := gauge.MustGauge("20 sts and 20 rows = 10 cm")
+	fabric := check.Fabric{Over: g.Stitches, Grid: gauge.WholeCentimetre}
+	for _, c := range []struct {
+		name, counts, widths string
+		want                 []string
+	}{
+		{"larger", "80 (100, 120)", "30 (40, 50) cm", []string{"width: got values that go with sts one size apart: one of the two lists is shifted by a size: 80 of size 1 goes with 40 cm of size 2, the next larger, and so in 2 sizes"}},
+		{"too few to say so", "80 (100)", "30 (40) cm", []string{"width, size 1: got 30 cm, want 40 cm: the 80 of sts make that at 20 over 10 cm", "width, size 2: got 40 cm, want 50 cm: the 100 of sts make that at 20 over 10 cm"}},
+		{"one is right", "80 (100, 120)", "30 (40, 60) cm", []string{"width, size 1: got 30 cm, want 40 cm: the 80 of sts make that at 20 over 10 cm", "width, size 2: got 40 cm, want 50 cm: the 100 of sts make that at 20 over 10 cm"}},
+		{"nothing to compare", "80 (0)", "0 (40) cm", nil},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			f, err := check.Widths(counts(t, "sts", c.counts, 0), lengths(t, "width", c.widths), fabric)
+			require.NoError(t, err)
+			require.Equal(t, c.want, texts(f))
+		})
+	}
+	fabric.Within = gauge.MustLength("1 cm")
+	f, err := check.Widths(counts(t, "sts", "80 (100)", 2), lengths(t, "width", "41 (51.5) cm"), fabric)
+	require.NoError(t, err)
+	require.Len(t, f, 1, "a miss of just as much as allowed is right")
+	f, err = check.AtMost(lengths(t, "a", "40 (50) cm"), lengths(t, "limit", "40 (49.5) cm"))
+	require.NoError(t, err)
+	require.Equal(t, []string{"a, size 2: got 50 cm, want at most 49.5 cm: the limit is limit"}, texts(f))
 }
 
 func TestSum(t *testing.T) {

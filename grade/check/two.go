@@ -26,7 +26,7 @@ func (p pair) findings() []Finding {
 			both++
 		}
 	}
-	if len(out) == both && both > 1 {
+	if len(out) > 0 && len(out) == both {
 		for _, by := range []int{1, -1} {
 			if f, ok := p.shifted(by); ok {
 				return []Finding{f}

@@ -7,7 +7,7 @@ import (
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/grade"
-	"example.com/panelmath/grade/internal/enum"
+	"example.com/panelmath/internal/enum"
 )
 
 // Criterion is one measure on which a size is chosen.
@@ -65,28 +65,23 @@ const (
 	Tied                  // several are equally good
 )
 
-func verdictNames() []string { return []string{"none", "chosen", "tied"} }
+var verdictNames = [...]string{"none", "chosen", "tied"}
 
 // String returns "none", "chosen" or "tied".
 func (v Verdict) String() string {
-	return enum.Name("Verdict", v, verdictNames())
+	return enum.Name("Verdict", v, verdictNames[:])
 }
 
 // MarshalText returns String, or a *gauge.FieldError for a value that is not
 // valid.
 func (v Verdict) MarshalText() ([]byte, error) {
-	return enum.Marshal("Verdict", v, verdictNames())
+	return enum.Marshal("Verdict", v, verdictNames[:])
 }
 
 // UnmarshalText reads what String returns. It returns a *gauge.ParseError for
 // anything else.
 func (v *Verdict) UnmarshalText(b []byte) error {
-	u, err := enum.Parse[Verdict]("Verdict", string(b), verdictNames())
-	if err != nil {
-		return err
-	}
-	*v = u
-	return nil
+	return enum.Unmarshal(v, "Verdict", b, verdictNames[:])
 }
 
 // Choice is the answer of Choose.

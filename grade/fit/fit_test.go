@@ -214,7 +214,7 @@ func TestJSON(t *testing.T) {
 	require.NoError(t, err)
 	require.Equal(t, `{"from":0,"to":2,"finished":"1092.2 mm","up_to":"1092.2 mm","least":"228.6 mm","most":"381 mm"}`, string(b))
 	var v fit.Verdict
-	require.EqualError(t, v.UnmarshalText([]byte("maybe")), `parse verdict: "maybe": unknown verdict "maybe"; want none, chosen, tied`)
+	require.EqualError(t, v.UnmarshalText([]byte("maybe")), `parse verdict: "maybe": unknown verdict; want none, chosen or tied`)
 	_, err = fit.Verdict(9).MarshalText()
 	require.Error(t, err)
 }

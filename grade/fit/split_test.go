@@ -178,9 +178,11 @@ func TestBestEqualsBruteForceOnRandomWearers(t *testing.T) {
 	for range 3000 {
 		w := randomWearers(r)
 		k := 1 + r.IntN(len(w))
+		given := slices.Clone(w)
 		ease := []string{"3 in", "-7 cm", "12.5%", "-3%", "0 in"}[r.IntN(5)]
 		got, err := fit.Best(w, grade.MustEase(ease), k)
 		require.NoError(t, err)
+		require.Equal(t, given, w, "the argument stays as it was")
 		k = min(k, distinct(got.Wearers))
 		want, found := bruteForce(got.Wearers, got.Ease, k, anyGroup)
 		require.True(t, found)
@@ -239,6 +241,30 @@ func TestFourGroupsOfWomen(t *testing.T) {
 	require.Equal(t, [][]string{{"XS", "S"}, {"M", "L"}, {"XL", "2X"}, {"3X", "4X", "5X"}}, s.Lists())
 	require.Equal(t, [][]int{{2, 2, 3, 2}, {2, 3, 2, 2}, {3, 2, 2, 2}}, s.Others)
 	require.Equal(t, "482.6 mm", s.Worst.String()) // 19 in: 62 + 9 - 52
+}
+
+// C01, Patty Lyons: a drop shoulder has 6 to 8 in of ease; C02, Elizabeth Smith
+// Knits: 6 to 12 in. With the narrow window every one of the women's nine sizes
+// stands alone, since its range is 2 in wide; the wide one takes two together.
+func TestDropShoulderEase(t *testing.T) {
+	w := wearers(t, "women", grade.Chest, gauge.Inch)
+	for _, c := range []struct {
+		most   string
+		groups int
+	}{{"8 in", 9}, {"12 in", 5}, {"16 in", 3}} {
+		s, err := fit.Fewest(w, fit.Window{Least: grade.MustEase("6 in"), Most: grade.MustEase(c.most)})
+		require.NoError(t, err)
+		require.Len(t, s.Parts, c.groups, c.most)
+	}
+}
+
+func TestAsManyGroupsAsThereCanBe(t *testing.T) {
+	s, err := fit.Best(bodies(200), grade.MustEase("9 in"), 64)
+	require.NoError(t, err)
+	require.Len(t, s.Parts, 64)
+	s, err = fit.Best(bodies(5), grade.MustEase("9 in"), 64)
+	require.NoError(t, err)
+	require.Len(t, s.Parts, 5)
 }
 
 func TestFewestOpenAndTight(t *testing.T) {

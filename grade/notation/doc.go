@@ -14,9 +14,10 @@
 //	Alternating  8 (10) 12 (14)
 //
 // The smallest size stands outside the brackets, the larger ones inside, in
-// order; one value alone stands for all sizes (worked examples I01, I02, I16:
-// yarn company and handbook pages). Lists of more than seven sizes break into
-// groups of three or four (worked example I09, a ten-size listing).
+// order; one value alone stands for all sizes (so say yarn companies and
+// handbooks: joann.com/lion-brand-coboo-suttons-shell-top, knittingmagic.biz,
+// gruendl-wolle.de). Lists of more than seven sizes break into groups of three or
+// four (a ten-size listing, strandsoflife.com/?p=4196).
 //
 // In a list of counts 0 means: skip this part in this size. It is a value like
 // any other here; Skipped names the sizes.

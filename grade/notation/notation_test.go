@@ -76,7 +76,7 @@ func TestPrintRefuses(t *testing.T) {
 	_, err = notation.Print(notation.Round, grade.Run[string]{" "}, func(s string) string { return s })
 	require.Error(t, err)
 	_, err = notation.Print(notation.Style(9), rising(2), strconv.Itoa)
-	require.EqualError(t, err, "Style: got Style(9), want round, square, colons, dashes, alternating")
+	require.EqualError(t, err, "Style: got Style(9), want round, square, colons, dashes or alternating")
 	_, err = notation.Print(notation.Round, rising(65), strconv.Itoa)
 	require.ErrorIs(t, err, gauge.ErrBounds)
 }
@@ -144,6 +144,7 @@ func TestReadRefuses(t *testing.T) {
 		{"101 (113, 125", 3, 13, `the bracket "(" is not closed`},
 		{"101 (113, ", 3, 10, `the bracket "(" is not closed`},
 		{"101 (113, [125])", 3, 10, `stray "[" before "125])"; a bracket is open already`},
+		{"1-2 (3)", 0, 0, `want a whole number, got "1-2"`},
 		{"101)", 1, 3, `stray ")" before the end; no bracket of its kind is open`},
 		{", 101", 1, 0, `no value before ", 101"`},
 		{strings.Repeat("1-", 64) + "1", 0, 128, `more than 64 values`},
@@ -288,7 +289,7 @@ func TestStyleText(t *testing.T) {
 	require.Equal(t, allStyles, back)
 	_, err = notation.Style(7).MarshalText()
 	require.Error(t, err)
-	require.EqualError(t, back[0].UnmarshalText([]byte("wavy")), `parse style: "wavy": unknown style "wavy"; want round, square, colons, dashes, alternating`)
+	require.EqualError(t, back[0].UnmarshalText([]byte("wavy")), `parse style: "wavy": unknown style; want round, square, colons, dashes or alternating`)
 }
 
 func TestReadKeepsTheValuesError(t *testing.T) {

@@ -6,7 +6,7 @@ import (
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/grade"
-	"example.com/panelmath/grade/internal/enum"
+	"example.com/panelmath/internal/enum"
 	"example.com/panelmath/internal/text"
 )
 
@@ -23,23 +23,18 @@ const (
 	Alternating              // 8 (10) 12 (14)
 )
 
-func styleNames() []string { return []string{"round", "square", "colons", "dashes", "alternating"} }
+var styleNames = [...]string{"round", "square", "colons", "dashes", "alternating"}
 
 // String names the style: "round".
-func (s Style) String() string { return enum.Name("Style", s, styleNames()) }
+func (s Style) String() string { return enum.Name("Style", s, styleNames[:]) }
 
 // MarshalText returns the name. It returns a *gauge.FieldError for a style that
 // is not valid.
-func (s Style) MarshalText() ([]byte, error) { return enum.Marshal("Style", s, styleNames()) }
+func (s Style) MarshalText() ([]byte, error) { return enum.Marshal("Style", s, styleNames[:]) }
 
 // UnmarshalText reads a name. It returns a *gauge.ParseError for any other.
 func (s *Style) UnmarshalText(b []byte) error {
-	v, err := enum.Parse[Style]("Style", string(b), styleNames())
-	if err != nil {
-		return err
-	}
-	*s = v
-	return nil
+	return enum.Unmarshal(s, "Style", b, styleNames[:])
 }
 
 // Print writes one value per size in style s; where all print alike, one value
@@ -49,7 +44,7 @@ func (s *Style) UnmarshalText(b []byte) error {
 // 64 sizes, and a *grade.SizeError if a value prints as nothing or holds a mark
 // that the style needs for itself, so that nobody could read it back.
 func Print[T any](s Style, r grade.Run[T], f func(T) string) (string, error) {
-	if err := enum.Check("Style", s, styleNames()); err != nil {
+	if err := enum.Check("Style", s, styleNames[:]); err != nil {
 		return "", err
 	}
 	if len(r) > grade.MaxSizes {

@@ -90,6 +90,20 @@ func BenchmarkCount(b *testing.B) {
 			b.Fatal(c, err)
 		}
 	})
+	b.Run("mod=panelmath-once", func(b *testing.B) { // gauge and rule checked each time
+		b.ReportAllocs()
+		over := gauge.Over{Count: decimal.NewFromInt(20), Span: gauge.MustLength("100 mm")}
+		rule := gauge.Rule{Multiple: multiple, Plus: plus}
+		width := gauge.MustLength("518 mm").Measurement()
+		var c gauge.Count
+		var err error
+		for b.Loop() {
+			c, err = over.Round(width, rule)
+		}
+		if err != nil || c.Value != want {
+			b.Fatal(c, err)
+		}
+	})
 	b.Run("mod=big.Rat", func(b *testing.B) {
 		b.ReportAllocs()
 		width, stitches, span := big.NewRat(518, 1), big.NewRat(20, 1), big.NewRat(100, 1)

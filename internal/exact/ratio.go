@@ -110,11 +110,11 @@ func (x Ratio) Quo(y Ratio) (Ratio, error) {
 	if y.Sign() == 0 {
 		return Ratio{}, ErrZero
 	}
-	return x.Mul(y.inv()), nil
+	return x.Mul(y.Inv()), nil
 }
 
-// inv returns 1/x for an x that is not 0.
-func (x Ratio) inv() Ratio {
+// Inv returns 1/x for an x that is not 0.
+func (x Ratio) Inv() Ratio {
 	switch {
 	case x.big != nil:
 		return fromBig(new(big.Rat).Inv(x.big))

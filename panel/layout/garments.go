@@ -155,7 +155,7 @@ func overShoulders(name string, r Rectangle, back, front, side, slit int) (Layou
 	case side < 1 || 2*(side+slit) >= long:
 		return Layout{}, pairsError("Side", side, (long-1)/2-slit)
 	}
-	fold := []Fold{{Name: "shoulder", At: r.half()}}
+	fold := Fold{Name: "shoulder", At: r.half()}
 	open := "front and neck"
 	if front > 0 {
 		open = "neck"
@@ -164,7 +164,10 @@ func overShoulders(name string, r Rectangle, back, front, side, slit int) (Layou
 		return edge(Stretch{"centre back", back, k}, Stretch{open, long - back - front, Open}, Stretch{"centre front", front, k})
 	}
 	left, right := r.piece("left panel", Right), r.piece("right panel", Left)
-	left.Folds, right.Folds = fold, fold
+	for _, p := range []*Piece{&left, &right} {
+		p.Folds = append(p.Folds, fold)
+		p.Edges[Bottom], p.Edges[Top] = Edge{{"back hem", r.Wide(), Open}}, Edge{{"front hem", r.Wide(), Open}}
+	}
 	left.Edges[Right], right.Edges[Left] = inner(Joined), inner(Partner)
 	left.Edges[Left] = foldedSide("left", long, side, slit)
 	right.Edges[Right] = foldedSide("right", long, side, slit)
@@ -248,6 +251,7 @@ func (f FrontAndBack) Layout() (Layout, error) {
 	}
 	half := func(name, atLeft, atRight string, k Kind) Piece {
 		p := r.piece(name, Left)
+		p.Edges[Bottom] = Edge{{"hem", wide, Open}}
 		p.Edges[Top] = edge(Stretch{atLeft + " shoulder", f.Shoulder, k}, Stretch{"neck", wide - 2*f.Shoulder, Open}, Stretch{atRight + " shoulder", f.Shoulder, k})
 		for at, which := range map[Place]string{Left: atLeft, Right: atRight} {
 			up := Stretch{which + " armhole", hole, Open}

@@ -6,6 +6,7 @@ import (
 	"strconv"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/internal/enum"
 	"example.com/panelmath/internal/text"
 )
 
@@ -104,65 +105,29 @@ func (p Place) After(n int) Place { return Place(((int(p)+n)%4 + 4) % 4) }
 // upright reports whether the edge goes from bottom to top.
 func (p Place) upright() bool { return p == Left || p == Right }
 
-func placeNames() [4]string { return [4]string{"bottom", "left", "top", "right"} }
+var placeNames = [...]string{"bottom", "left", "top", "right"}
 
 // String returns "bottom", "left", "top" or "right".
-func (p Place) String() string {
-	if p > Right {
-		return "Place(" + strconv.Itoa(int(p)) + ")"
-	}
-	return placeNames()[p]
-}
+func (p Place) String() string { return enum.Name("Place", p, placeNames[:]) }
 
 // MarshalText returns String. It returns a *gauge.FieldError for no valid place.
-func (p Place) MarshalText() ([]byte, error) {
-	if p > Right {
-		return nil, &gauge.FieldError{Field: "Place", Got: p.String(), Want: "bottom, left, top or right"}
-	}
-	return []byte(p.String()), nil
-}
+func (p Place) MarshalText() ([]byte, error) { return enum.Marshal("Place", p, placeNames[:]) }
 
 // UnmarshalText reads what String returns; it returns a *gauge.ParseError for
 // anything else.
-func (p *Place) UnmarshalText(b []byte) error {
-	for i, name := range placeNames() {
-		if string(b) == name {
-			*p = Place(i)
-			return nil
-		}
-	}
-	return &gauge.ParseError{Kind: "place", Text: string(b), Cause: "want bottom, left, top or right"}
-}
+func (p *Place) UnmarshalText(b []byte) error { return enum.Unmarshal(p, "Place", b, placeNames[:]) }
 
-func kindNames() [3]string { return [3]string{"open", "joined", "partner"} }
+var kindNames = [...]string{"open", "joined", "partner"}
 
 // String returns "open", "joined" or "partner".
-func (k Kind) String() string {
-	if k > Partner {
-		return "Kind(" + strconv.Itoa(int(k)) + ")"
-	}
-	return kindNames()[k]
-}
+func (k Kind) String() string { return enum.Name("Kind", k, kindNames[:]) }
 
 // MarshalText returns String. It returns a *gauge.FieldError for no valid kind.
-func (k Kind) MarshalText() ([]byte, error) {
-	if k > Partner {
-		return nil, &gauge.FieldError{Field: "Kind", Got: k.String(), Want: "open, joined or partner"}
-	}
-	return []byte(k.String()), nil
-}
+func (k Kind) MarshalText() ([]byte, error) { return enum.Marshal("Kind", k, kindNames[:]) }
 
 // UnmarshalText reads what String returns; it returns a *gauge.ParseError for
 // anything else.
-func (k *Kind) UnmarshalText(b []byte) error {
-	for i, name := range kindNames() {
-		if string(b) == name {
-			*k = Kind(i)
-			return nil
-		}
-	}
-	return &gauge.ParseError{Kind: "kind of stretch", Text: string(b), Cause: "want open, joined or partner"}
-}
+func (k *Kind) UnmarshalText(b []byte) error { return enum.Unmarshal(k, "Kind", b, kindNames[:]) }
 
 // RowEnds reports whether the edge at that place is made of row ends and not
 // of stitches.

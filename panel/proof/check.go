@@ -19,14 +19,14 @@ type Kind string
 
 // What may be found.
 const (
-	Uses   Kind = "uses"   // a row does not fit the places before it
-	Makes  Kind = "makes"  // a row makes another number than is printed
-	Early  Kind = "early"  // the count printed is that of the next row
-	Late   Kind = "late"   // the count printed is that of the row before
-	Sizes  Kind = "sizes"  // one size is out of line, or a list stands one size off
-	Number Kind = "number" // a row has another number than is printed
-	Facing Kind = "side"   // a row is worked on the other side
-	Again_ Kind = "again"  // rows are worked again that are not there
+	KindUses   Kind = "uses"   // a row does not fit the places before it
+	KindMakes  Kind = "makes"  // a row makes another number than is printed
+	KindEarly  Kind = "early"  // the count printed is that of the next row
+	KindLate   Kind = "late"   // the count printed is that of the row before
+	KindSizes  Kind = "sizes"  // one size is out of line, or a list stands one size off
+	KindNumber Kind = "number" // a row has another number than is printed
+	KindSide   Kind = "side"   // a row is worked on the other side
+	KindAgain  Kind = "again"  // rows are worked again that are not there
 )
 
 // Finding is one thing in which a text does not agree with itself. It says what
@@ -56,7 +56,7 @@ func (f Finding) String() string {
 }
 
 // most is how many places all rows of all sizes together may work.
-const most = 100_000_000
+const most = 5_000_000
 
 // Check works the rows of a text in every size, as a maker would, and returns
 // what does not agree, in the order of the lines. begin is the number of
@@ -68,7 +68,7 @@ const most = 100_000_000
 // A count of "sts" may leave the chains of chain spaces out or count each as one.
 //
 // It returns a *gauge.FieldError if begin has neither one value nor one for each
-// size, or the rows work more than 100 million places.
+// size, or the rows work more than 5 million places.
 func Check(t Text, begin grade.Run[int]) ([]Finding, error) {
 	t.Sizes = max(t.Sizes, 1)
 	c := &checker{t: t, results: make([][]result, len(t.Lines))}
@@ -89,7 +89,7 @@ func Check(t Text, begin grade.Run[int]) ([]Finding, error) {
 		}
 		m.all()
 		if c.places > most {
-			return nil, &gauge.FieldError{Field: "Text", Got: "more than 100 million places to work", Want: "fewer rows or repeats", Err: gauge.ErrBounds}
+			return nil, &gauge.FieldError{Field: "Text", Got: "more than 5 million places to work", Want: "fewer rows or repeats", Err: gauge.ErrBounds}
 		}
 	}
 	for i := range t.Lines {
@@ -146,6 +146,9 @@ func (m *maker) all() {
 func (m *maker) row(i int) {
 	l := &m.t.Lines[i]
 	r := &m.results[i][m.size]
+	if m.done == 0 && l.From != nil { // an excerpt begins where it says
+		m.done = l.From[m.size] - 1
+	}
 	r.number = m.done + 1
 	first := r.number
 	if l.From != nil {
@@ -296,18 +299,18 @@ func (c *checker) each(i int, kind Kind, why func(size int) string) {
 
 func (c *checker) line(i int) {
 	l, res := &c.t.Lines[i], c.results[i]
-	c.each(i, Again_, func(s int) string { return res[s].again })
-	c.each(i, Number, func(s int) string {
+	c.each(i, KindAgain, func(s int) string { return res[s].again })
+	c.each(i, KindNumber, func(s int) string {
 		switch {
-		case l.Ends != nil && l.Ends[s].row != res[s].end:
-			return fmt.Sprintf("the last row is row %d, printed %d", res[s].end, l.Ends[s].row)
+		case l.Ends != nil && l.Ends[s].Row != res[s].end:
+			return fmt.Sprintf("the last row is row %d, printed %d", res[s].end, l.Ends[s].Row)
 		case l.From != nil && res[s].number > 0 && l.From[s] != res[s].number:
 			return fmt.Sprintf("this is row %d, printed %d", res[s].number, l.From[s])
 		}
 		return ""
 	})
-	c.each(i, Facing, func(s int) string { return c.facing(i, s) })
-	c.each(i, Uses, func(s int) string {
+	c.each(i, KindSide, func(s int) string { return c.facing(i, s) })
+	c.each(i, KindUses, func(s int) string {
 		var fit *row.FitError
 		switch {
 		case res[s].fit == nil:
@@ -321,7 +324,7 @@ func (c *checker) line(i int) {
 	for s := range wrong {
 		wrong[s] = res[s].fit != nil
 	}
-	if n := len(l.Count); n > 1 && n == len(res[0].groups) {
+	if n := len(l.Count); n > 1 && slices.ContainsFunc(res, func(r result) bool { return len(r.groups) == n }) {
 		c.split(i, wrong)
 	} else {
 		for _, count := range l.Count {
@@ -338,7 +341,7 @@ func (c *checker) facing(i, size int) string {
 	number, printed := c.results[i][size].number, panel.RightSide
 	switch {
 	case l.Ends != nil:
-		number, printed = c.results[i][size].end, l.Ends[size].side
+		number, printed = c.results[i][size].end, l.Ends[size].Side
 	case l.Side != nil:
 		printed = *l.Side
 	default:
@@ -413,7 +416,7 @@ func (c *checker) count(i int, count Count, wrong []bool) {
 			kind Kind
 			line int
 			why  string
-		}{{Early, c.neighbour(i, 1), "next row"}, {Late, c.neighbour(i, -1), "row before"}} {
+		}{{KindEarly, c.neighbour(i, 1), "next row"}, {KindLate, c.neighbour(i, -1), "row before"}} {
 			if near.line >= 0 && c.like(near.line, count, bad) {
 				c.find(i, c.whole(), near.kind, fmt.Sprintf("makes %s, printed %s: that is the count of the %s, printed one row %s", c.runOf(i, count), grade.Numbers(count.N), near.why, near.kind))
 				return
@@ -421,12 +424,12 @@ func (c *checker) count(i int, count Count, wrong []bool) {
 		}
 		for _, off := range []int{1, -1} {
 			if len(known) > 2 && c.shifted(i, count, off) {
-				c.find(i, -1, Sizes, fmt.Sprintf("makes %s, printed %s: the counts stand one size off", c.runOf(i, count), grade.Numbers(count.N)))
+				c.find(i, -1, KindSizes, fmt.Sprintf("makes %s, printed %s: the counts stand one size off", c.runOf(i, count), grade.Numbers(count.N)))
 				return
 			}
 		}
 	}
-	c.each(i, Makes, func(s int) string {
+	c.each(i, KindMakes, func(s int) string {
 		if !slices.Contains(bad, s) {
 			return ""
 		}
@@ -508,7 +511,7 @@ func (c *checker) hint(i int, count Count, size int) string {
 
 // split holds one printed count for each group against a split row.
 func (c *checker) split(i int, wrong []bool) {
-	c.each(i, Makes, func(s int) string {
+	c.each(i, KindMakes, func(s int) string {
 		r := &c.results[i][s]
 		if !r.known {
 			return ""
@@ -551,8 +554,8 @@ func (c *checker) lists(i int, wrong []bool) {
 				continue
 			}
 			c.findings = append(c.findings, Finding{
-				Line: l.Place, Label: l.Label, Size: f.Index, Kind: Sizes, Remark: !wrong[f.Index],
-				Why: fmt.Sprintf("%s in %s is out of line; the other sizes step evenly to %s", f.Got, grade.Numbers(list), f.Want),
+				Line: l.Place, Label: l.Label, Size: f.Index, Kind: KindSizes, Remark: !wrong[f.Index],
+				Why: fmt.Sprintf("%s in %s is out of line with the other sizes, which want %s", f.Got, grade.Numbers(list), f.Want),
 			})
 		}
 	}

@@ -200,7 +200,7 @@ func (p *reader) label(l *Line, at int, s string) error {
 	s = strings.TrimSpace(s)
 	for i, sd := range []panel.Side{panel.RightSide, panel.WrongSide} {
 		for _, name := range [][2]string{{"RS", "WS"}, {"right side", "wrong side"}} {
-			k := strings.Index(strings.ToLower(s), strings.ToLower(name[i]))
+			k := indexFold(s, name[i])
 			if k < 0 {
 				continue
 			}
@@ -212,7 +212,7 @@ func (p *reader) label(l *Line, at int, s string) error {
 		return nil
 	}
 	f := func(v string) (span, error) {
-		from, to, two := strings.Cut(strings.NewReplacer("–", "-", "—", "-").Replace(v), "-")
+		from, to, two := strings.Cut(v, "~")
 		a, err := strconv.Atoi(strings.TrimSpace(from))
 		b := a
 		if two && err == nil {
@@ -223,8 +223,8 @@ func (p *reader) label(l *Line, at int, s string) error {
 		}
 		return span{a, b}, nil
 	}
-	// a span printed with a hyphen must not read as a list a-b-c
-	spans, err := notation.Read(strings.ReplaceAll(s, "-", "–"), 0, f)
+	// a dash here is a span of rows, not the mark of a list like 10-12-14
+	spans, err := notation.Read(strings.NewReplacer("-", "~", "–", "~", "—", "~").Replace(s), 0, f)
 	if err != nil || len(spans) == 0 {
 		return p.fail(at, s, "a row number like 5, rows like 5–7, or one for each size")
 	}
@@ -239,6 +239,16 @@ func (p *reader) label(l *Line, at int, s string) error {
 }
 
 type span struct{ from, to int }
+
+// indexFold is strings.Index whatever the case.
+func indexFold(s, part string) int {
+	for i := 0; i+len(part) <= len(s); i++ {
+		if strings.EqualFold(s[i:i+len(part)], part) {
+			return i
+		}
+	}
+	return -1
+}
 
 // counts reads what is printed at the end of a row, and returns where the row
 // ends. A dash, a bracket or a last sentence sets it off.
@@ -438,9 +448,9 @@ func (p *reader) ends(l *Line, at int, s string) error {
 	if err != nil {
 		return p.fail(at, on, "as many sides as rows")
 	}
-	l.Ends = make(grade.Run[side], n)
+	l.Ends = make(grade.Run[End], n)
 	for i := range n {
-		l.Ends[i] = side{r[i], faces[i]}
+		l.Ends[i] = End{r[i], faces[i]}
 	}
 	l.Rows = 0
 	return nil

@@ -19,21 +19,21 @@ type Text struct {
 
 // Line is one printed line: a row, or an instruction to work rows again.
 type Line struct {
-	Place int             // line of the text, from 1
-	Label string          // "Row 1 (RS)", as printed; empty where there is none
-	From  grade.Run[int]  // number of its first row in each size; nil where it has none
-	Rows  int             // rows that it stands for: 3 for "Rows 5–7"
-	Side  *panel.Side     // the side named in the label
-	Row   row.Row         // without items where Again is set
-	Again *Again          // nil for a row
-	Ends  grade.Run[side] // a closing remark on which row and side each size ends
-	Count []Count         // what is printed at its end
+	Place int            // line of the text, from 1
+	Label string         // "Row 1 (RS)", as printed; empty where there is none
+	From  grade.Run[int] // number of its first row in each size; nil where it has none
+	Rows  int            // rows that it stands for: 3 for "Rows 5–7"
+	Side  *panel.Side    // the side named in the label
+	Row   row.Row        // without items where Again is set
+	Again *Again         // nil for a row
+	Ends  grade.Run[End] // set where the line tells on which row and side each size ends
+	Count []Count        // what is printed at its end
 }
 
-// side is the last row of a size and its side.
-type side struct {
-	row  int
-	side panel.Side
+// End is the last row of a size, and its side.
+type End struct {
+	Row  int
+	Side panel.Side
 }
 
 // Again tells to work the rows From to To again.
@@ -51,7 +51,7 @@ type Count struct {
 	Space  row.Space  // their size; row.AnySpace where it is not printed
 }
 
-// String returns "163 (166) sts", "54 (55) ch-2 sps".
+// text returns "163 (166) sts", "54 (55) ch-2 sps".
 func (c Count) text(t row.Terms) string {
 	s := grade.Numbers(c.N) + " "
 	switch {
@@ -98,7 +98,7 @@ func (l Line) text(t row.Terms) string {
 		last := make(grade.Run[int], len(l.Ends))
 		sides := make(grade.Run[panel.Side], len(l.Ends))
 		for i, e := range l.Ends {
-			last[i], sides[i] = e.row, e.side
+			last[i], sides[i] = e.Row, e.Side
 		}
 		out.Text = "The last row, Row " + grade.Numbers(last) + ", is worked on " + grade.Text(sides, panel.Side.String)
 	default:

@@ -96,13 +96,14 @@ func (e *FitError) Cause() string {
 			return s + fmt.Sprintf(": the %ss would stay unworked; work into them or skip them (sk next %s)", e.Found, e.Found)
 		}
 		return s
+	case errors.Is(e.Err, gauge.ErrBounds) && e.Uses > 0:
+		return fmt.Sprintf("works more than %d places together with the rows before it", e.Uses)
 	case errors.Is(e.Err, gauge.ErrBounds):
 		return "makes more than 100000 stitches"
 	case errors.Is(e.Err, gauge.ErrNoCount) && e.Step > 0:
-		rule := gauge.Rule{Multiple: e.Step, Plus: (e.Uses - e.Step) % e.Step}
-		return fmt.Sprintf("uses a %v, and the rows before%s leave a %v: no count is both", rule, e.against(), gauge.Rule{Multiple: e.Has.Multiple, Plus: e.Has.Plus})
+		return fmt.Sprintf("uses %s, and the rows before%s leave %s: no count is both", multiple(e.Step, e.Uses-e.Step), e.against(), multiple(e.Has.Multiple, e.Has.Plus))
 	case errors.Is(e.Err, gauge.ErrNoCount) && e.Uses > 0:
-		return fmt.Sprintf("uses %d, and the rows before%s leave a %v: no count is both", e.Uses, e.against(), e.Has)
+		return fmt.Sprintf("uses %d, and the rows before%s leave %s: no count is both", e.Uses, e.against(), multiple(e.Has.Multiple, e.Has.Plus))
 	case errors.Is(e.Err, gauge.ErrNoCount):
 		return "no count up to 100000 works"
 	case e.Has.Least == 0 && e.Uses == 0 && e.Left > 0:
@@ -115,6 +116,15 @@ func (e *FitError) Cause() string {
 		return fmt.Sprintf("uses %d of %d, %d short", e.Uses, e.Has.Least, e.Short)
 	}
 	return fmt.Sprintf("uses %d of %d, %d left over", e.Uses, e.Has.Least, e.Left)
+}
+
+// multiple says "a multiple of 4 + 1".
+func multiple(m, plus int) string {
+	s := fmt.Sprintf("a multiple of %d", m)
+	if plus %= max(m, 1); plus != 0 {
+		s += fmt.Sprintf(" + %d", plus)
+	}
+	return s
 }
 
 func (e *FitError) against() string {

@@ -1,6 +1,7 @@
 package row
 
 import (
+	"strconv"
 	"strings"
 	"unicode/utf8"
 )
@@ -57,7 +58,11 @@ func lex(s string) []token {
 			for j < len(s) && (letter(s[j]) || digit(s[j]) || s[j] == '-' && j+1 < len(s) && (letter(s[j+1]) || digit(s[j+1]))) {
 				j++
 			}
-			toks = append(toks, token{wordToken, strings.ToLower(s[i:j]), i, j})
+			t := token{wordToken, strings.ToLower(s[i:j]), i, j}
+			if n := numberNamed(t.word); n != "" {
+				t.kind, t.word = numberToken, n
+			}
+			toks = append(toks, t)
 			i = j
 		default:
 			_, n := utf8.DecodeRuneInString(s[i:])
@@ -66,6 +71,16 @@ func lex(s string) []token {
 		}
 	}
 	return append(toks, token{kind: endToken, at: len(s), end: len(s)})
+}
+
+// numberNamed returns the digits of a number that patterns write as a word.
+func numberNamed(w string) string {
+	for i, name := range [...]string{"two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"} {
+		if w == name {
+			return strconv.Itoa(i + 2)
+		}
+	}
+	return ""
 }
 
 func digit(c byte) bool  { return '0' <= c && c <= '9' }

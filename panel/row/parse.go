@@ -41,9 +41,9 @@ func Parse(s string, terms Terms) (Row, error) {
 	if p.err != nil {
 		return Row{}, p.err
 	}
-	if err := r.Validate(); err != nil {
-		f, _ := err.(*gauge.FieldError)
-		p.failAt(0, s, f.Want+", got "+f.Got, f.Err)
+	if err := r.validate(); err != nil {
+		at, end := p.extent(err.Field)
+		p.failAt(at, strings.TrimRight(s[at:end], " ,;."), err.Want+", got "+err.Got, err.Err)
 		return Row{}, p.err
 	}
 	return r, nil
@@ -71,10 +71,28 @@ type parser struct {
 	toks    []token
 	i       int
 	terms   Terms
-	overCh  bool // the row is worked into a foundation chain: ch is a place
-	sizes   int  // length of the lists of sizes read so far; 0 for none
-	started bool // an item has been read
+	overCh  bool  // the row is worked into a foundation chain: ch is a place
+	sizes   int   // length of the lists of sizes read so far; 0 for none
+	started bool  // an item has been read
+	starts  []int // byte offset of each item of the row
 	err     error
+}
+
+// extent returns where the item stands that a field like Row.Items[3].N is of.
+func (p *parser) extent(field string) (from, to int) {
+	to = len(p.s)
+	rest, ok := strings.CutPrefix(field, "Row.Items[")
+	digits, _, _ := strings.Cut(rest, "]")
+	i, err := strconv.Atoi(digits)
+	if !ok || err != nil || i >= len(p.starts) {
+		return 0, to
+	}
+	for _, at := range p.starts[i+1:] {
+		if at > p.starts[i] {
+			return p.starts[i], at
+		}
+	}
+	return p.starts[i], to
 }
 
 func (p *parser) peek() token { return p.toks[p.i] }
@@ -151,7 +169,24 @@ func (p *parser) items(depth int) []Item {
 			}
 			return items
 		}
+		if depth == 0 {
+			p.starts = append(p.starts, t.at)
+		}
 		items = p.item(items, depth)
+		for p.err == nil && p.peek().word == "and" && p.ahead(1).word == "in" {
+			w, ok := items[len(items)-1].(Work)
+			if !ok {
+				break
+			}
+			if depth == 0 {
+				p.starts = append(p.starts, p.peek().at)
+			}
+			p.i += 2
+			items = append(items, p.placed(w.Make))
+		}
+		for depth == 0 && len(p.starts) < len(items) { // a foundation chain is two
+			p.starts = append(p.starts, t.at)
+		}
 		p.started = true
 		if p.err == nil && !p.separated() {
 			p.fail(p.peek(), "a comma and the next instruction, or the end of the row")

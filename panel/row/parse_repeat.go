@@ -255,7 +255,7 @@ func openEnded(it Item) bool {
 	case Each:
 		return true
 	case Repeat:
-		return it.Times == nil
+		return len(it.Times) == 0
 	}
 	return false
 }

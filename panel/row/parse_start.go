@@ -158,9 +158,8 @@ func (p *parser) foundationChain(items []Item, n Num) []Item {
 		p.fail(p.peek(), "(skipped chs count as dc), naming the stitch, or (skipped chs do not count)")
 	}
 	items = append(items, fc, Work{Make: make, At: FirstChain})
-	if p.peek().word == "and" && (p.ahead(1).word == "in" || p.ahead(1).word == "each") {
+	if p.peek().word == "and" && p.ahead(1).word == "each" {
 		p.next()
-		p.word("in", "into")
 		p.started = true
 		items = append(items, p.placed(make))
 	}

@@ -55,7 +55,7 @@ func (p *parser) stitch() Stitch {
 // of the other terms.
 func (p *parser) failStitch(want string) {
 	t := p.peek()
-	if s, n := p.stitchAhead(p.terms.other()); s != NoStitch {
+	if s, n := p.stitchAhead(p.terms.other()); s != NoStitch && s != Chain && s != SlipStitch {
 		end := p.ahead(n - 1).end
 		p.failAt(t.at, p.s[t.at:end], fmt.Sprintf("%s terms as in the rest of the row: this is %s for %s", p.terms, p.terms.other(), s.Abbr(p.terms)), nil)
 		return
@@ -190,8 +190,9 @@ func (p *parser) together(t token, s Stitch, n int) Item {
 	if p.word("over", "in") {
 		p.word("the")
 		p.expect("next")
+		over := p.peek()
 		if k := p.num(); len(k) != 1 || k[0] != n {
-			p.fail(t, "the same number of stitches as are joined")
+			p.fail(over, "the same number of stitches as are joined")
 		}
 		p.noun()
 	}
@@ -231,6 +232,9 @@ func (p *parser) noun() Space {
 			p.i = min(p.i+n, len(p.toks)-1)
 			return 0
 		}
+	}
+	if t.word == "ch" || t.word == "chs" {
+		p.fail(t, "st or a ch-m sp; ch is a place only over a foundation chain")
 	}
 	p.failStitch("st or a ch-m sp")
 	return 0

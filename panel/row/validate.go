@@ -73,7 +73,7 @@ func measure(it Item, size int) extent {
 	case Together:
 		return extent{it.N, 0, 1}
 	case Leave:
-		if it.N != nil {
+		if len(it.N) > 0 {
 			return extent{stitches: it.N.In(size)}
 		}
 	case Foundation:
@@ -85,7 +85,7 @@ func measure(it Item, size int) extent {
 		for _, in := range it.Items {
 			e = e.add(measure(in, size))
 		}
-		if it.Times != nil {
+		if len(it.Times) > 0 {
 			e = e.times(it.Times.In(size))
 		}
 		return e
@@ -105,6 +105,13 @@ func boolInt(b bool) int {
 // row, two parts that both go on to the end), a number or list of sizes is out
 // of range, or a repeat makes no stitch.
 func (r Row) Validate() error {
+	if err := r.validate(); err != nil {
+		return err
+	}
+	return nil
+}
+
+func (r Row) validate() *gauge.FieldError {
 	if len(r.Items) == 0 {
 		return &gauge.FieldError{Field: "Row.Items", Got: "no instruction", Want: "at least one instruction"}
 	}
@@ -125,10 +132,7 @@ func (r Row) Validate() error {
 			}
 		}
 	}
-	if v.err != nil {
-		return v.err
-	}
-	return nil
+	return v.err
 }
 
 // Sizes returns for how many sizes the row is written: 1 where it has no list
@@ -277,7 +281,7 @@ func (v *validator) items(items []Item, depth int, field string) {
 			if len(it.Items) == 0 {
 				v.fail(f+".Items", "nothing", "something to repeat", nil)
 			}
-			if it.Times == nil {
+			if len(it.Times) == 0 {
 				v.open++
 				if depth > 0 || !it.Star {
 					v.fail(f, "an open repeat inside a repeat, or without its asterisk", "a number of times", nil)
@@ -285,7 +289,7 @@ func (v *validator) items(items []Item, depth int, field string) {
 				if !stitchIn(it.Items) {
 					v.fail(f, "a repeat across that makes no stitch", "a stitch in what is repeated across", nil)
 				}
-			} else if it.Last != nil {
+			} else if len(it.Last) > 0 {
 				v.fail(f+".Last", it.Last.String(), "nothing beside a number of times", nil)
 			}
 			if it.Star && depth > 0 {
@@ -296,7 +300,7 @@ func (v *validator) items(items []Item, depth int, field string) {
 			v.items(it.Items, depth+1, f+".Items")
 		case Leave:
 			v.num(f+".N", it.N, 0)
-			if depth > 0 || it.N == nil && !last || i == 0 {
+			if depth > 0 || len(it.N) == 0 && !last || i == 0 {
 				v.fail(f, "a split there", "leave after the first stitch and outside repeats; leave rem sts at the end", nil)
 			}
 		default:

@@ -149,7 +149,7 @@ func (w *writer) item(it Item) {
 	case Repeat:
 		w.repeat(it)
 	case Leave:
-		if it.N == nil {
+		if len(it.N) == 0 {
 			w.put("leave rem sts unworked")
 		} else {
 			w.put("leave ", it.N.String(), " st", s(it.N.plural()), " unworked")
@@ -265,7 +265,7 @@ func (w *writer) until(last Num) {
 }
 
 func (w *writer) repeat(it Repeat) {
-	if !it.Star && it.Times != nil {
+	if !it.Star && len(it.Times) > 0 {
 		w.put("[")
 		w.items(it.Items)
 		w.put("] ", it.Times.String(), " time", s(it.Times.plural()))
@@ -274,7 +274,7 @@ func (w *writer) repeat(it Repeat) {
 	w.put("*")
 	w.items(it.Items)
 	w.put("; rep from *")
-	if it.Times == nil {
+	if len(it.Times) == 0 {
 		w.until(it.Last)
 		return
 	}

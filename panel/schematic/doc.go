@@ -9,7 +9,9 @@
 // in both units. In one drawing for all sizes the dimension lines bear letters as
 // well, the key holds runs, and the shape is that of the size that is named.
 // Letters keep long text out of the drawing, so that nothing overlaps whatever
-// the proportions, and leave the key large enough to read on a phone.
+// the proportions, and leave the key large enough to read on a phone. A page with
+// type of its own, large print say, draws with Options.KeyApart and sets All.Key
+// beside the drawing.
 //
 // Everything is black on white and told apart by its line: cross strokes for
 // what is joined, dashes for openings, dash and dot for a fold, a row of dots

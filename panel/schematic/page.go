@@ -1,6 +1,7 @@
 package schematic
 
 import (
+	"slices"
 	"strings"
 
 	"example.com/panelmath/gauge"
@@ -21,15 +22,18 @@ func page(a All, k *key, lines [][]cell) []byte {
 	}
 	title, sizes := a.title()
 	var d svg.Doc
-	y := margin + fontSize
-	for _, line := range wrap(title, width-2*margin) {
-		d.Text(margin, y, "start", true, line)
-		y += lineHeight
-	}
-	if sizes != "" {
-		for _, line := range wrap(sizes, width-2*margin) {
-			d.Text(margin, y, "start", false, line)
+	y := margin
+	write := func(x, width int, bold bool, text string) {
+		for _, line := range wrap(text, width) {
+			d.Text(x, y, "start", bold, line)
 			y += lineHeight
+		}
+	}
+	if !a.Options.KeyApart {
+		y += fontSize
+		write(margin, width-2*margin, true, title)
+		if sizes != "" {
+			write(margin, width-2*margin, false, sizes)
 		}
 	}
 	top := y
@@ -43,25 +47,22 @@ func page(a All, k *key, lines [][]cell) []byte {
 	y = top + height + lineHeight
 	var told []string
 	item := func(sign, text string) {
-		d.Text(margin, y, "start", true, sign)
-		for _, line := range wrap(text, width-2*margin-keyIndent) {
-			d.Text(margin+keyIndent, y, "start", false, line)
-			y += lineHeight
+		if !a.Options.KeyApart {
+			d.Text(margin, y, "start", true, sign)
+			write(margin+keyIndent, width-2*margin-keyIndent, false, text)
 		}
 		told = append(told, strings.TrimSpace(sign+" "+text))
 	}
 	for _, e := range k.pieces() {
-		item(e.letter, e.text)
+		item(e.Sign, e.Text)
 	}
 	y += lineHeight / 3
 	for _, e := range k.entries {
-		item(e.letter, e.text)
+		item(e.Sign, e.Text)
 	}
 	if m := k.measures(); len(m) > 0 {
 		y += lineHeight / 3
-		d.Text(margin, y, "start", true, "Finished")
-		y += lineHeight
-		told = append(told, "Finished")
+		item("Finished", "")
 		for _, text := range m {
 			item("", text)
 		}
@@ -75,10 +76,7 @@ func page(a All, k *key, lines [][]cell) []byte {
 		if s.arrow {
 			d.Arrow(margin, y-fontSize/3, margin+sampleWidth, y-fontSize/3)
 		}
-		for _, line := range wrap(s.text, width-2*margin-sampleWidth-fontSize) {
-			d.Text(margin+sampleWidth+fontSize, y, "start", false, line)
-			y += lineHeight
-		}
+		write(margin+sampleWidth+fontSize, width-2*margin-sampleWidth-fontSize, false, s.text)
 	}
 	return d.Bytes(width, y-lineHeight+fontSize+margin, fontSize, title, strings.Join(append([]string{describe(shape)}, told...), ". ")+".")
 }
@@ -107,9 +105,14 @@ type sample struct {
 
 // used returns the samples of the lines that a layout has.
 func used(l layout.Layout) []sample {
-	var joined, open, fold bool
+	var joined, open bool
+	var folds []string
 	for _, p := range l.Pieces {
-		fold = fold || len(p.Folds) > 0
+		for _, f := range p.Folds {
+			if text := strings.TrimSuffix("fold: "+f.Name, ": "); !slices.Contains(folds, text) {
+				folds = append(folds, text)
+			}
+		}
 		for at := layout.Bottom; at <= layout.Right; at++ {
 			for _, s := range p.Stretches(at) {
 				joined = joined || s.Kind != layout.Open
@@ -124,8 +127,8 @@ func used(l layout.Layout) []sample {
 	if open {
 		out = append(out, sample{style: opening, text: "stays open"})
 	}
-	if fold {
-		out = append(out, sample{style: folding, text: "fold"})
+	for _, text := range folds {
+		out = append(out, sample{style: folding, text: text})
 	}
 	return append(out,
 		sample{style: chain, text: "foundation edge"},

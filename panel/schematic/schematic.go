@@ -15,8 +15,9 @@ import (
 
 // Options says how a schematic is labelled. The zero value is fit to use.
 type Options struct {
-	Title       string // empty stands for the name of the layout
-	Centimetres bool   // come first in the key; otherwise inches
+	Title       string `json:"title,omitempty"`       // empty stands for the name of the layout
+	Centimetres bool   `json:"centimetres,omitempty"` // come first; otherwise inches
+	KeyApart    bool   `json:"key_apart,omitempty"`   // leaves title and key out of the drawing, for a page that sets All.Key as text
 }
 
 // Draw returns the schematic of one size. It returns the error of
@@ -28,10 +29,10 @@ func Draw(l layout.Layout, o Options) ([]byte, error) {
 // All is one drawing for all sizes: the shape of one of them, and a key that
 // holds every number as a run.
 type All struct {
-	Sizes   grade.Run[layout.Layout] // 1 to grade.MaxSizes, of the same pieces, seams and openings
-	Labels  grade.Run[string]        // the names of the sizes; none, or one each
-	Shape   int                      // index of the size whose shape is drawn
-	Options Options
+	Sizes   grade.Run[layout.Layout] `json:"sizes"`            // 1 to grade.MaxSizes, of the same pieces, seams and openings
+	Labels  grade.Run[string]        `json:"labels,omitempty"` // the names of the sizes; none, or one each
+	Shape   int                      `json:"shape"`            // index of the size whose shape is drawn
+	Options Options                  `json:"options"`
 }
 
 // Draw returns the schematic.
@@ -40,18 +41,44 @@ type All struct {
 // Labels do not fit, Shape is none of them or a text is too long, and a *grade.SizeError if a layout
 // is not valid or is not made of the same parts as the first.
 func (a All) Draw() ([]byte, error) {
+	if err := a.check(); err != nil {
+		return nil, err
+	}
+	k := newKey(a)
+	return page(a, k, arrange(a.Sizes[a.Shape], k)), nil
+}
+
+// KeyLine is a line of the key: the number of a piece or a letter of the
+// drawing, and what it stands for.
+type KeyLine struct {
+	Sign string `json:"sign"`
+	Text string `json:"text"`
+}
+
+// Key returns the key as text, the pieces first, for a page that sets it beside
+// a drawing with KeyApart. Its errors are those of Draw.
+func (a All) Key() ([]KeyLine, error) {
+	if err := a.check(); err != nil {
+		return nil, err
+	}
+	k := newKey(a)
+	return append(k.pieces(), k.entries...), nil
+}
+
+// check reports the first thing that is wrong.
+func (a All) check() error {
 	if len(a.Sizes) < 1 || len(a.Sizes) > grade.MaxSizes {
-		return nil, &gauge.FieldError{Field: "Sizes", Got: strconv.Itoa(len(a.Sizes)), Want: "1 to 64", Err: gauge.ErrBounds}
+		return &gauge.FieldError{Field: "Sizes", Got: strconv.Itoa(len(a.Sizes)), Want: "1 to 64", Err: gauge.ErrBounds}
 	}
 	if len(a.Labels) != 0 && len(a.Labels) != len(a.Sizes) {
-		return nil, &gauge.FieldError{Field: "Labels", Got: strconv.Itoa(len(a.Labels)), Want: "none or " + strconv.Itoa(len(a.Sizes))}
+		return &gauge.FieldError{Field: "Labels", Got: strconv.Itoa(len(a.Labels)), Want: "none or " + strconv.Itoa(len(a.Sizes))}
 	}
 	if a.Shape < 0 || a.Shape >= len(a.Sizes) {
-		return nil, &gauge.FieldError{Field: "Shape", Got: strconv.Itoa(a.Shape), Want: "0 to " + strconv.Itoa(len(a.Sizes)-1)}
+		return &gauge.FieldError{Field: "Shape", Got: strconv.Itoa(a.Shape), Want: "0 to " + strconv.Itoa(len(a.Sizes)-1)}
 	}
 	for _, s := range append([]string{a.Options.Title}, a.Labels...) {
 		if len(s) > text.Limit {
-			return nil, &gauge.FieldError{Field: "Title or Labels", Got: text.Quote(s), Want: "at most 10000 bytes", Err: gauge.ErrBounds}
+			return &gauge.FieldError{Field: "Title or Labels", Got: text.Quote(s), Want: "at most 10000 bytes", Err: gauge.ErrBounds}
 		}
 	}
 	if _, err := grade.Map(a.Sizes, func(l layout.Layout) (int, error) {
@@ -61,12 +88,11 @@ func (a All) Draw() ([]byte, error) {
 		return 0, sameParts(a.Sizes[0], l)
 	}); err != nil {
 		if len(a.Sizes) == 1 {
-			return nil, err.(*grade.SizeError).Err
+			return err.(*grade.SizeError).Err
 		}
-		return nil, grade.NameSize(err, a.Labels)
+		return grade.NameSize(err, a.Labels)
 	}
-	k := newKey(a)
-	return page(a, k, arrange(a.Sizes[a.Shape], k)), nil
+	return nil
 }
 
 // sameParts returns why two sizes cannot share a drawing.
@@ -105,7 +131,7 @@ func parts(l layout.Layout) []string {
 // key gives letters to lengths: alike ones share a letter.
 type key struct {
 	all     All
-	entries []entry
+	entries []KeyLine
 	letters map[string]string // by what the entry is
 	signs   []signs           // by piece
 }
@@ -114,11 +140,6 @@ type key struct {
 type signs struct {
 	edges         [4][]string // letters of the stretches, empty for one without a name
 	width, height []string    // at the dimension lines: lengths, a line each, or one letter
-}
-
-type entry struct {
-	letter string
-	text   string
 }
 
 func newKey(a All) *key {
@@ -147,7 +168,7 @@ func (k *key) letter(what string) string {
 		l += strconv.Itoa(n/26 + 1)
 	}
 	k.letters[what] = l
-	k.entries = append(k.entries, entry{l, what})
+	k.entries = append(k.entries, KeyLine{l, what})
 	return l
 }
 
@@ -224,12 +245,12 @@ func (k *key) lengths(f func(layout.Layout) gauge.Measurement) string {
 }
 
 // pieces returns a line for each piece: "1 left panel: 163 (171) sts, 27 rows".
-func (k *key) pieces() []entry {
-	var out []entry
+func (k *key) pieces() []KeyLine {
+	var out []KeyLine
 	for i, p := range k.all.Sizes[0].Pieces {
 		sts := grade.Text(k.all.Sizes, func(l layout.Layout) string { return strconv.Itoa(l.Pieces[i].Stitches) })
 		rows := grade.Text(k.all.Sizes, func(l layout.Layout) string { return strconv.Itoa(l.Pieces[i].Rows) })
-		out = append(out, entry{strconv.Itoa(i + 1), p.Name + ": " + sts + " sts, " + rows + " rows"})
+		out = append(out, KeyLine{strconv.Itoa(i + 1), p.Name + ": " + sts + " sts, " + rows + " rows"})
 	}
 	return out
 }

@@ -2,6 +2,7 @@ package schematic_test
 
 import (
 	"bytes"
+	"encoding/json"
 	"encoding/xml"
 	"flag"
 	"fmt"
@@ -80,8 +81,8 @@ type box struct {
 }
 
 // read parses a drawing and returns its texts and the page. Its estimate of a
-// text is its own: two thirds of the type size for every character, less
-// for a narrow letter, a space or a mark.
+// text is its own: sixteen twenty-fifths of the type size for every character,
+// less for a narrow one, more for a broad one.
 func read(t testing.TB, b []byte) (texts []box, width, height int) {
 	t.Helper()
 	tenths := func(s string) int {
@@ -141,12 +142,14 @@ func read(t testing.TB, b []byte) (texts []box, width, height int) {
 			w := 0
 			for _, r := range in.text {
 				switch {
-				case strings.ContainsRune(" \u00a0,.:;()[]", r):
-					w += size / 3
-				case strings.ContainsRune("fijlrt", r):
+				case strings.ContainsRune("ijl", r):
+					w += size * 3 / 10
+				case strings.ContainsRune(" \u00a0,.:;()[]frt", r):
 					w += size * 2 / 5
+				case strings.ContainsRune("½¼¾mwMW", r):
+					w += size
 				default:
-					w += size * 2 / 3
+					w += size * 16 / 25
 				}
 			}
 			in.y1, in.y2 = in.y2-size*3/4, in.y2+size/5
@@ -292,6 +295,27 @@ func TestOwnLayouts(t *testing.T) {
 	}
 }
 
+// Whatever is read as a layout is drawn as valid XML, or is an error.
+func FuzzDraw(f *testing.F) {
+	for _, l := range []layout.Layout{sampler(2, 3, "a"), made(f, layout.Poncho{Panel: rectangle(98, 34, false), Side: 49})} {
+		b, err := json.Marshal(l)
+		require.NoError(f, err)
+		f.Add(b)
+	}
+	f.Fuzz(func(t *testing.T, b []byte) {
+		var l layout.Layout
+		if json.Unmarshal(b, &l) != nil {
+			return
+		}
+		drawing, err := schematic.Draw(l, schematic.Options{})
+		if err != nil {
+			require.Equal(t, l.Validate(), err)
+			return
+		}
+		requireClear(t, drawing)
+	})
+}
+
 // Nine sizes, and sixty-four: the key goes on, the drawing stays.
 func TestManySizes(t *testing.T) {
 	for _, n := range []int{9, grade.MaxSizes} {
@@ -325,6 +349,40 @@ func TestKeyTellsTheLayout(t *testing.T) {
 	require.Contains(t, string(b), "left panel, foundation edge at the right; right panel, foundation edge at the left")
 }
 
+// With the key apart, the drawing holds letters and samples of its lines only;
+// its description still tells all, and the key is the one of the whole drawing.
+func TestKeyApart(t *testing.T) {
+	for name, run := range sizes(t) {
+		t.Run(name, func(t *testing.T) {
+			all := schematic.All{Sizes: run, Labels: labels()}
+			whole, err := all.Draw()
+			require.NoError(t, err)
+			all.Options.KeyApart = true
+			apart, err := all.Draw()
+			require.NoError(t, err)
+			requireClear(t, apart)
+			key, err := all.Key()
+			require.NoError(t, err)
+			text := func(b []byte) string {
+				var out []string
+				texts, _, _ := read(t, b)
+				for _, x := range texts {
+					out = append(out, x.text)
+				}
+				return strings.ReplaceAll(strings.Join(out, " "), "\u00a0", " ")
+			}
+			desc := strings.ReplaceAll(string(apart), "\u00a0", " ")
+			for _, line := range key {
+				line.Text = strings.ReplaceAll(line.Text, "\u00a0", " ")
+				require.Contains(t, text(whole), line.Text)
+				require.NotContains(t, text(apart), line.Text)
+				require.Contains(t, desc, line.Sign+" "+line.Text)
+				require.Regexp(t, `>`+line.Sign+`</text>`, string(apart))
+			}
+		})
+	}
+}
+
 func TestErrors(t *testing.T) {
 	run := sizes(t)["open-front"]
 	other := sizes(t)["cocoon"][0]
@@ -351,6 +409,9 @@ func TestErrors(t *testing.T) {
 		require.ErrorContains(t, err, want)
 		require.ErrorAs(t, err, c.as)
 		require.Nil(t, b)
+		key, err := c.all.Key()
+		require.ErrorContains(t, err, want)
+		require.Nil(t, key)
 	}
 	shorter := run[0]
 	shorter.Measures = shorter.Measures[:5]
@@ -400,6 +461,28 @@ func ExampleAll_Draw() {
 		}
 	}
 	// Output: side seam, joined: 22 (23) row ends, 11 (11½) in
+}
+
+// A page that sets the key as text, at the size of its own type.
+func ExampleAll_Key() {
+	l, err := layout.Cocoon{Panel: layout.Rectangle{Stitches: 57, Rows: 74, Crosswise: true, Gauge: gauge.MustGauge("6 sts and 8 rows = 4 in")}, Side: 22}.Layout()
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	key, err := schematic.All{Sizes: grade.Run[layout.Layout]{l}, Options: schematic.Options{KeyApart: true}}.Key()
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, line := range key {
+		fmt.Println(line.Sign, strings.ReplaceAll(line.Text, "\u00a0", " "))
+	}
+	// Output:
+	// 1 panel: 57 sts, 74 rows
+	// A body opening, open: 57 sts, 38 in [96.5 cm]
+	// B side seam, joined: 22 row ends, 11 in [28 cm]
+	// C armhole, open: 30 row ends, 15 in [38 cm]
 }
 
 func BenchmarkDraw(b *testing.B) {

@@ -9,7 +9,7 @@ import (
 func itoa(n int) string { return strconv.Itoa(n) }
 
 // textWidth estimates the width of a line in tenths, from above: the widths are
-// those of the widest of the common sans-serif faces, rounded up.
+// those of DejaVu Sans, the widest of the common sans-serif faces.
 func textWidth(s string) int {
 	w := 0
 	for _, r := range s {
@@ -18,21 +18,23 @@ func textWidth(s string) int {
 	return w * fontSize / 100
 }
 
-// runeWidth is in hundredths of the size of the type.
+// runeWidth is in hundredths of the size of the type, rounded up.
 func runeWidth(r rune) int {
 	switch {
-	case strings.ContainsRune("iljI|'.,:;!", r):
-		return 36
-	case strings.ContainsRune(" \u00a0()[]ftr/-", r):
+	case strings.ContainsRune("ijl'|", r):
+		return 34
+	case strings.ContainsRune(" \u00a0,.:;/f-", r):
+		return 37
+	case strings.ContainsRune("()[]rtI!", r):
 		return 42
-	case strings.ContainsRune("mwMW%@½¼¾⅛⅜⅝⅞—", r) || r > 0x2fff:
+	case strings.ContainsRune("mw%@½¼¾⅛⅜⅝⅞MW—", r) || r > 0x2fff:
 		return 101
 	case strings.ContainsRune("<>=+~^#&×", r):
 		return 84
 	case unicode.IsUpper(r):
 		return 79
 	}
-	return 66
+	return 64
 }
 
 // wrap breaks a text at its blanks, not at those that hold a number to its unit, into lines no wider than width; a longer

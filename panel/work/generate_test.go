@@ -21,6 +21,25 @@ func (g *gen) set() []row.Row {
 		plain := func(n int) row.Item {
 			return row.Work{Make: []row.Part{{Of: row.SingleCrochet}}, N: (row.Num{n})}
 		}
+		if space > 0 && g.IntN(3) == 0 { // worked place by place, over lace alone
+			pair := func() []row.Item {
+				return []row.Item{row.Work{Make: []row.Part{{N: row.Num{int(space)}, Of: row.SingleCrochet}}, Space: space}, plain(1)}
+			}
+			body, head, end := pair(), []row.Item{plain(1)}, []row.Item(nil)
+			for range g.IntN(3) {
+				head = append(head, pair()...)
+			}
+			for range g.IntN(3) {
+				end = append(end, pair()...)
+			}
+			for range g.IntN(2) {
+				body = append(body, pair()...)
+			}
+			head = append(head, row.Repeat{Star: true, Last: uses(end), Items: body})
+			rows = append(rows, row.Row{Items: append(head, end...)})
+			space = 0
+			continue
+		}
 		if space != 0 && g.IntN(8) > 0 {
 			e := row.Each{In: []row.Into{{Make: []row.Part{{Of: row.SingleCrochet}}}, {Make: []row.Part{{N: (row.Num{1 + g.IntN(3)}), Of: row.SingleCrochet}}, Space: space}}}
 			if g.IntN(4) == 0 {

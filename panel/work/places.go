@@ -76,8 +76,7 @@ func Into(r row.Row, p Places, size int) (Worked, Places, error) {
 		}
 		f.p[i] = place(x)
 	}
-	prog := compile(r, size)
-	if prog.foundation || prog.chain != nil {
+	if r.Begins() {
 		if len(p) > 0 {
 			return Worked{}, nil, &row.FitError{Text: r.String(), Err: row.ErrFoundation}
 		}
@@ -85,7 +84,7 @@ func Into(r row.Row, p Places, size int) (Worked, Places, error) {
 			return Worked{}, nil, &gauge.FieldError{Field: "Row.Items[0].Count", Got: "no number", Want: "the number of stitches or chains to begin"}
 		}
 	}
-	st, l, err := solver{size: size}.step(new(Solution), state{family: f}, prog, r, 0, 0)
+	st, l, err := solver{size: size, spent: new(int)}.step(new(Solution), state{family: f}, r, 0, 0)
 	if err != nil {
 		if fit, ok := err.(*row.FitError); ok {
 			fit.Text = r.String()
@@ -208,7 +207,7 @@ func Faces(rows []row.Row, n, size int) ([]string, error) {
 			if i > 0 {
 				return nil, &row.FitError{Row: i, Text: r.String(), Err: row.ErrFoundation}
 			}
-			out = append(out, strings.Repeat(plainOf(r).String()+" ", n))
+			out = append(out, strings.TrimSpace(strings.Repeat(plainOf(r).String()+" ", n)))
 			continue
 		}
 		_, made, err := Into(r, p, size)
@@ -270,9 +269,9 @@ func bothFaces(r row.Row, p Places, size int) (from, turned string) {
 			}
 		}
 	}
-	from = strings.Join(words, " ") + " "
+	from = strings.Join(words, " ")
 	for i, k := 0, len(words)-1; i < k; i, k = i+1, k-1 {
 		words[i], words[k] = words[k], words[i]
 	}
-	return from, strings.Join(words, " ") + " "
+	return from, strings.Join(words, " ")
 }

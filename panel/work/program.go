@@ -60,7 +60,7 @@ func compile(r row.Row, size int) program {
 			p.left = none(it.Last, size) - stitchesIn(r.Items[i+1:], size)
 			c = &p.tail
 		case row.Repeat:
-			if it.Times != nil {
+			if len(it.Times) > 0 {
 				*c = appendOps(*c, it, size)
 				continue
 			}
@@ -70,7 +70,7 @@ func compile(r row.Row, size int) program {
 			p.left = none(it.Last, size) - stitchesIn(r.Items[i+1:], size)
 			c = &p.tail
 		case row.Leave:
-			if it.N == nil {
+			if len(it.N) == 0 {
 				p.rest = true
 				continue
 			}

@@ -51,7 +51,7 @@ func (l *link) worked(n int) Worked {
 // It returns an error if a row is not valid (*InvalidError), or does not
 // fit the places before it at any count (*FitError).
 func Solve(rows []row.Row, size int) (Solution, error) {
-	return solver{size: size}.solve(rows, nil, nil)
+	return solver{size: size, spent: new(int)}.solve(rows, nil, nil)
 }
 
 // SolveRepeat is Solve for opening rows, rows that are repeated as often as one
@@ -63,41 +63,46 @@ func Solve(rows []row.Row, size int) (Solution, error) {
 // or keep its count (*FitError). Its row is counted through opening, repeat and
 // closing, its pass says in which repeat.
 func SolveRepeat(opening, repeat, closing []row.Row, size int) (Solution, error) {
-	return solver{size: size, keep: true}.solve(opening, repeat, closing)
+	return solver{size: size, keep: true, spent: new(int)}.solve(opening, repeat, closing)
 }
+
+// maxPlaces is how many places all rows together may work while they are
+// solved: a bound for what could not be meant, far above any garment.
+const maxPlaces = 5_000_000
 
 // maxPasses is how many passes of a repeat may differ before they come back to
 // the places of an earlier one.
 const maxPasses = 100
 
 type solver struct {
-	size int
-	keep bool // every row must come back to the count
+	spent *int // places worked so far, all rows together
+	size  int
+	keep  bool // every row must come back to the count
 }
 
 // state is a family on its way, with the counts of every family before it.
 type state struct {
 	family
-	before []lattice
+	last *lattice // the counts after the last row, and through it those before
 }
 
-// lattice is the counts n0 + dn·t that were left after a row.
-type lattice struct{ n0, dn, index int }
+// lattice is the counts n0 + dn·t that were left after a row. The lattices of
+// all rows are a chain that states share, so that a row adds one and copies none.
+type lattice struct {
+	n0, dn, index int
+	before        *lattice
+}
 
 func (sv solver) solve(opening, repeat, closing []row.Row) (Solution, error) {
-	var programs []program
-	for _, rows := range [][]row.Row{opening, repeat, closing} {
-		for _, r := range rows {
-			if err := r.Validate(); err != nil {
-				return Solution{}, &row.InvalidError{Row: len(programs), Err: err}
-			}
-			programs = append(programs, compile(r, sv.size))
-		}
-	}
-	if len(programs) == 0 {
+	all := slices.Concat(opening, repeat, closing)
+	if len(all) == 0 {
 		return Solution{}, &gauge.FieldError{Field: "rows", Got: "none", Want: "at least one row"}
 	}
-	all := slices.Concat(opening, repeat, closing)
+	for i, r := range all {
+		if err := r.Validate(); err != nil {
+			return Solution{}, &row.InvalidError{Row: i, Err: err}
+		}
+	}
 	named := func(err error, i, pass int) error {
 		var f *row.FitError
 		if errors.As(err, &f) {
@@ -113,7 +118,7 @@ func (sv solver) solve(opening, repeat, closing []row.Row) (Solution, error) {
 		for i := from; i < to; i++ {
 			var l link
 			var err error
-			if st, l, err = sv.step(&sol, st, programs[i], all[i], i, pass); err != nil {
+			if st, l, err = sv.step(&sol, st, all[i], i, pass); err != nil {
 				return st, nil, named(err, i, pass)
 			}
 			links = append(links, l)
@@ -164,7 +169,8 @@ func (sv solver) solve(opening, repeat, closing []row.Row) (Solution, error) {
 }
 
 // step works row i into st.
-func (sv solver) step(sol *Solution, st state, p program, r row.Row, i, pass int) (state, link, error) {
+func (sv solver) step(sol *Solution, st state, r row.Row, i, pass int) (state, link, error) {
+	p := compile(r, sv.size)
 	var l link
 	var f family
 	var err error
@@ -200,10 +206,13 @@ func (sv solver) step(sol *Solution, st state, p program, r row.Row, i, pass int
 			return st, l, st.quarrel(err, p)
 		}
 	}
+	if *sv.spent += len(f.p) + len(f.g) + len(f.s) + l.uses; *sv.spent > maxPlaces {
+		return st, l, &row.FitError{Uses: maxPlaces, Err: gauge.ErrBounds}
+	}
 	if sv.keep && (l.first.Count() != l.n0 || l.more.Count() != l.dn) {
 		return st, l, &row.FitError{Makes: l.first.Count(), Has: progression(l.n0, l.dn), Err: row.ErrCount}
 	}
-	next := state{family: f.turned(), before: append(slices.Clip(st.before), lattice{f.n0, f.dn, i})}
+	next := state{family: f.turned(), last: &lattice{f.n0, f.dn, i, st.last}}
 	return next, l, nil
 }
 
@@ -221,37 +230,30 @@ func (s *state) quarrel(err error, p program) error {
 	}
 	a, b := len(s.p)+len(s.s), len(s.g)
 	need, q := takes(p.head)+takes(p.tail), takes(p.body)
-	for _, l := range s.before {
+	for l := s.last; l != nil; l = l.before {
 		// places at count n0 + dn·t of that time: a + b·(n0 + dn·t - s.n0)/s.dn
 		want := s.dn*(need-a) - b*(l.n0-s.n0)
 		if d := gcd(b*l.dn, s.dn*q); d == 0 || want%d != 0 {
-			f.Against = l.index + 1
-			break
+			f.Against = l.index + 1 // and on to the first such row
 		}
 	}
 	return f
 }
 
-// settled returns the same family with as much as possible of the places in s.
+// settled returns the same family with as much as possible of the places in s,
+// so that two families that are the same compare equal.
 func (f family) settled() family {
-	p, g, s := slices.Clone(f.p), slices.Clone(f.g), slices.Clone(f.s)
-	if len(g) == 0 {
-		return family{f.n0, f.dn, append(p, s...), nil, nil}
+	b := len(f.g)
+	if b == 0 {
+		return family{f.n0, f.dn, slices.Concat(f.p, f.s), nil, nil}
 	}
-	var moved []place
-	n := 0
-	for len(p) > 0 && p[len(p)-1] == g[(len(g)-1+len(g)*len(p)-n)%len(g)] {
-		moved = append(moved, p[len(p)-1])
-		p = p[:len(p)-1]
-		n++
+	before, _ := f.reach()
+	cut := len(f.p) - before
+	g := make([]place, b)
+	for i := range g {
+		g[(i+before)%b] = f.g[i]
 	}
-	if n > 0 {
-		slices.Reverse(moved)
-		s = append(moved, s...)
-		k := len(g) - n%len(g)
-		g = append(slices.Clone(g[k%len(g):]), g[:k%len(g)]...)
-	}
-	return family{f.n0, f.dn, p, g, s}
+	return family{f.n0, f.dn, slices.Clone(f.p[:cut]), g, slices.Concat(f.p[cut:], f.s)}
 }
 
 func (f family) equal(o family) bool {
@@ -289,30 +291,48 @@ func meet(x, y gauge.Rule) (gauge.Rule, bool) {
 	return progression(n, m), true
 }
 
-// at returns which of the states follows after so many passes.
+// after returns which of the states follows after so many passes.
 func (s *Solution) after(passes int) int {
-	if passes < len(s.closings) {
-		return passes
+	if passes < len(s.closings) || s.back < 0 {
+		return min(passes, len(s.closings)-1)
 	}
 	return s.back + (passes-s.back)%(len(s.closings)-s.back)
 }
 
-// Opening returns what opening row i (from 0) does at count n, which must be
-// legal. Solve has nothing but opening rows.
-func (s *Solution) Opening(i, n int) Worked { return s.opening[i].worked(n) }
+// Opening returns what opening row i (from 0) does at count n. Solve has nothing
+// but opening rows. A count that is not legal, and a row that is not there, do
+// nothing.
+func (s *Solution) Opening(i, n int) Worked { return s.row(s.opening, i, n) }
 
-// Repeat returns what row i (from 0) of a pass (from 1) of the repeat does.
-func (s *Solution) Repeat(pass, i, n int) Worked { return s.passes[s.after(pass-1)][i].worked(n) }
-
-// Closing returns what closing row i (from 0) does after so many passes.
-func (s *Solution) Closing(passes, i, n int) Worked {
-	return s.closings[s.after(passes)][i].worked(n)
+// Repeat returns what row i (from 0) of a pass (from 1) of the repeat does; see
+// Opening.
+func (s *Solution) Repeat(pass, i, n int) Worked {
+	if pass < 1 || len(s.passes) == 0 {
+		return Worked{}
+	}
+	return s.row(s.passes[s.after(pass-1)], i, n)
 }
 
-// Chains returns how many chains to begin give the count n, which must be
-// legal; 0 where the rows do not begin with a foundation chain.
+// Closing returns what closing row i (from 0) does after so many passes; see
+// Opening.
+func (s *Solution) Closing(passes, i, n int) Worked {
+	if passes < 0 || len(s.closings) == 0 {
+		return Worked{}
+	}
+	return s.row(s.closings[s.after(passes)], i, n)
+}
+
+func (s *Solution) row(links []link, i, n int) Worked {
+	if i < 0 || i >= len(links) || !s.Rule.Legal(n) {
+		return Worked{}
+	}
+	return links[i].worked(n)
+}
+
+// Chains returns how many chains to begin give the count n; 0 where the rows do
+// not begin with a foundation chain, or the count is not legal.
 func (s *Solution) Chains(n int) int {
-	if s.chains == nil {
+	if s.chains == nil || !s.Rule.Legal(n) {
 		return 0
 	}
 	return s.chains.n0 + s.opening[0].at(n)*s.chains.dn

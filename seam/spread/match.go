@@ -55,6 +55,23 @@ func Rate(from, to gauge.Over) (gauge.Ratio, error) {
 	return r, nil
 }
 
+// Implied returns how many of so many stitches along an edge lie in a span: a
+// check of a printed count against the gauge of the band it makes. 53 along 11½
+// in are 18.4 to 4 in.
+//
+// It returns a *gauge.FieldError if stitches is not from 1 to gauge.MaxCount or
+// the edge is not more than nothing.
+func Implied(stitches int, edge, span gauge.Measurement) (gauge.Ratio, error) {
+	if stitches < 1 || stitches > gauge.MaxCount {
+		return gauge.Ratio{}, &gauge.FieldError{Field: "stitches", Got: strconv.Itoa(stitches), Want: "1 to 100000", Err: gauge.ErrBounds}
+	}
+	if edge.Sign() <= 0 {
+		return gauge.Ratio{}, &gauge.FieldError{Field: "edge", Got: say.Length(edge), Want: "more than nothing"}
+	}
+	share, err := span.Per(edge)
+	return share.Mul(gauge.Int(stitches)), err
+}
+
 // ShortestGroup returns the shortest group whose rate lies within tolerance of
 // rate, as a share of it: within 1/20 of 10/13 that is 3 of 4, within nothing
 // it is 10 of 13. Of two groups of one length the nearer is taken.

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/internal/enum"
 )
 
 // Way says how increases or decreases are spaced along a row. The published
@@ -16,23 +17,28 @@ type Way uint8
 const (
 	// HalfEnds: the row in as many equal parts as there are changes, each
 	// change in the middle of its part, so that a flat row starts and ends
-	// with half an interval (worked example E01).
+	// with half an interval (Woolpack Yarn, Calculating where to place increases).
 	HalfEnds Way = iota
 	// Sections: one section more than there are changes, a change between any
-	// two (worked example E03).
+	// two (Dummies, How to increase at several points in the same row).
 	Sections
 	// InRound: as HalfEnds, the change at the end of its part, for work in the
-	// round (worked example E01).
+	// round (Woolpack Yarn, as above).
 	InRound
 )
 
+var wayNames = [...]string{"half intervals at the ends", "one section more", "in the round"}
+
 // String names the way: "half intervals at the ends".
-func (w Way) String() string {
-	names := [...]string{"half intervals at the ends", "one section more", "in the round"}
-	if int(w) < len(names) {
-		return names[w]
-	}
-	return "Way(" + strconv.Itoa(int(w)) + ")"
+func (w Way) String() string { return enum.Name("Way", w, wayNames[:]) }
+
+// MarshalText returns String, or a *gauge.FieldError for none of the constants.
+func (w Way) MarshalText() ([]byte, error) { return enum.Marshal("Way", w, wayNames[:]) }
+
+// UnmarshalText reads what String returns; it returns a *gauge.ParseError for
+// anything else.
+func (w *Way) UnmarshalText(b []byte) error {
+	return enum.Unmarshal(w, "Way", b, wayNames[:])
 }
 
 // Spacing spreads increases or decreases over a row. The zero value is not
@@ -50,8 +56,8 @@ func (s Spacing) Validate() error {
 	if s.Stitches < 1 || s.Stitches > gauge.MaxCount {
 		return &gauge.FieldError{Field: "Stitches", Got: strconv.Itoa(s.Stitches), Want: "1 to 100000", Err: gauge.ErrBounds}
 	}
-	if s.Way > InRound {
-		return &gauge.FieldError{Field: "Way", Got: s.Way.String(), Want: "HalfEnds, Sections or InRound"}
+	if err := enum.Check("Way", s.Way, wayNames[:]); err != nil {
+		return err
 	}
 	most, why := s.Stitches, "one to a stitch, at most "
 	switch {

@@ -40,6 +40,7 @@ func TestRatePublished(t *testing.T) {
 			map[string]string{"1/50": "2 of 3", "0": "71 of 108"}},
 		{"E22, E23: Crochet Cabana; KnittingHelp forum: 2 sc to a dc row end", over("7", "4 in"), over("14", "4 in"), "2",
 			map[string]string{"0": "2 of 1"}},
+		{"rows to rows of another gauge", over("26", "4 in"), over("20", "4 in"), "10/13", map[string]string{"0": "10 of 13"}},
 		{"spans in different units: 4 in is 10.16 cm", over("26", "4 in"), over("20", "10 cm"), "254/325",
 			map[string]string{"1/50": "7 of 9"}},
 	} {
@@ -73,6 +74,23 @@ func TestGroupOff(t *testing.T) {
 	off, err = spread.Group{Take: 3, Of: 2}.Off(5, share(t, 3, 2)) // 6 from 4, 1 from 1
 	require.NoError(t, err)
 	require.Equal(t, "-1/2", off.String())
+}
+
+// PC-17c: forum.knittinghelp.com: 53 stitches along 11 1/2 in are 4.61 to the
+// inch, 18.4 to 4 in.
+func TestImplied(t *testing.T) {
+	edge, inch := gauge.MustLength("11.5 in").Measurement(), gauge.MustLength("1 in").Measurement()
+	n, err := spread.Implied(53, edge, inch)
+	require.NoError(t, err)
+	require.Equal(t, "4.61", n.Text(2))
+	n, err = spread.Implied(53, edge, inch.Times(gauge.Int(4)))
+	require.NoError(t, err)
+	require.Equal(t, "18.4", n.Text(1))
+	var f *gauge.FieldError
+	_, err = spread.Implied(0, edge, inch)
+	require.ErrorAs(t, err, &f)
+	_, err = spread.Implied(53, gauge.Measurement{}, inch)
+	require.ErrorAs(t, err, &f)
 }
 
 func words(gs []spread.Group) string {
@@ -369,11 +387,11 @@ func TestSpacingErrors(t *testing.T) {
 		"Stitches: got 0":      {Changes: 1},
 		"Stitches: got 100001": {Stitches: 100_001, Changes: 1},
 		"Changes: got 0":       {Stitches: 10},
-		"Changes: got 11, want one to a stitch, at most 10":              {Stitches: 10, Changes: 11},
-		"Changes: got 10, want one section more than changes, at most 9": {Stitches: 10, Changes: 10, Way: spread.Sections},
-		"Changes: got 6, want two stitches to each, at most 5":           {Stitches: 10, Changes: 6, Decrease: true},
-		"Changes: got 5, want two stitches to each section, at most 4":   {Stitches: 10, Changes: 5, Decrease: true, Way: spread.Sections},
-		"Way: got Way(3), want HalfEnds, Sections or InRound":            {Stitches: 10, Changes: 1, Way: 3},
+		"Changes: got 11, want one to a stitch, at most 10":                                  {Stitches: 10, Changes: 11},
+		"Changes: got 10, want one section more than changes, at most 9":                     {Stitches: 10, Changes: 10, Way: spread.Sections},
+		"Changes: got 6, want two stitches to each, at most 5":                               {Stitches: 10, Changes: 6, Decrease: true},
+		"Changes: got 5, want two stitches to each section, at most 4":                       {Stitches: 10, Changes: 5, Decrease: true, Way: spread.Sections},
+		"Way: got Way(3), want half intervals at the ends, one section more or in the round": {Stitches: 10, Changes: 1, Way: 3},
 	} {
 		_, err := s.Places()
 		require.ErrorContains(t, err, want)
@@ -405,6 +423,12 @@ func ExampleRate() {
 	r, _ := spread.Rate(over("26", "4 in"), over("20", "4 in"))
 	fmt.Println(r, "of a stitch to a row end")
 	// Output: 10/13 of a stitch to a row end
+}
+
+func ExampleImplied() {
+	n, _ := spread.Implied(53, gauge.MustLength("11.5 in").Measurement(), gauge.MustLength("4 in").Measurement())
+	fmt.Println("about", n.Text(1), "to 4 in")
+	// Output: about 18.4 to 4 in
 }
 
 func ExampleShortestGroup() {
@@ -526,4 +550,32 @@ func ExampleSpacing_Validate() {
 func ExampleWay_String() {
 	fmt.Println(spread.Sections)
 	// Output: one section more
+}
+
+func ExampleWay_MarshalText() {
+	b, _ := spread.InRound.MarshalText()
+	fmt.Println(string(b))
+	// Output: in the round
+}
+
+func ExampleWay_UnmarshalText() {
+	var w spread.Way
+	fmt.Println(w.UnmarshalText([]byte("one section more")), w)
+	fmt.Println(w.UnmarshalText([]byte("by eye")))
+	// Output:
+	// <nil> one section more
+	// parse way: "by eye": unknown way; want half intervals at the ends, one section more or in the round
+}
+
+func BenchmarkMatch(b *testing.B) {
+	for _, m := range []spread.Match{{From: 88, Take: 71}, {From: 88, Take: 71, Mirrored: true}, {From: 100_000, Take: 76_923}} {
+		b.Run(fmt.Sprintf("%d/%d/%v", m.Take, m.From, m.Mirrored), func(b *testing.B) {
+			b.ReportAllocs()
+			for b.Loop() {
+				if _, err := m.Groups(); err != nil {
+					b.Fatal(err)
+				}
+			}
+		})
+	}
 }

@@ -7,8 +7,8 @@ import (
 	"strings"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/internal/enum"
 	"example.com/panelmath/internal/text"
-	"example.com/panelmath/yarn/internal/name"
 	"example.com/panelmath/yarn/internal/table"
 )
 
@@ -45,23 +45,18 @@ var fibreWords = [...]string{
 var fibres = [...]string{"other", "wool", "superwash wool", "mohair and angora", "silk", "cotton", "linen", "acrylic and other synthetics"}
 
 // String returns the name: "mohair and angora".
-func (f Fibre) String() string { return name.Of("Fibre", fibres[:], uint8(f)) }
+func (f Fibre) String() string { return enum.Name("Fibre", f, fibres[:]) }
 
 // MarshalText returns String. It returns a *gauge.FieldError for a value that is
 // none of the above.
 func (f Fibre) MarshalText() ([]byte, error) {
-	return name.Marshal("Fibre", fibres[:], uint8(f))
+	return enum.Marshal("Fibre", f, fibres[:])
 }
 
 // UnmarshalText reads what String prints. It returns a *gauge.ParseError for
 // anything else.
 func (f *Fibre) UnmarshalText(b []byte) error {
-	n, err := name.Read("Fibre", fibres[:], b)
-	if err != nil {
-		return err
-	}
-	*f = Fibre(n)
-	return nil
+	return enum.Unmarshal(f, "Fibre", b, fibres[:])
 }
 
 // Fibres returns the fibres that a label names, in the order of the constants:
@@ -108,23 +103,18 @@ const (
 var methods = [...]string{"wet", "spray", "steam"}
 
 // String returns the name: "wet".
-func (m Method) String() string { return name.Of("Method", methods[:], uint8(m)) }
+func (m Method) String() string { return enum.Name("Method", m, methods[:]) }
 
 // MarshalText returns String. It returns a *gauge.FieldError for a value that is
 // none of the above.
 func (m Method) MarshalText() ([]byte, error) {
-	return name.Marshal("Method", methods[:], uint8(m))
+	return enum.Marshal("Method", m, methods[:])
 }
 
 // UnmarshalText reads what String prints. It returns a *gauge.ParseError for
 // anything else.
 func (m *Method) UnmarshalText(b []byte) error {
-	n, err := name.Read("Method", methods[:], b)
-	if err != nil {
-		return err
-	}
-	*m = Method(n)
-	return nil
+	return enum.Unmarshal(m, "Method", b, methods[:])
 }
 
 // Verdict is what the sources say of a method for a fibre, from the most to the
@@ -142,23 +132,18 @@ const (
 var verdicts = [...]string{"suits", "with care", "disputed", "avoid"}
 
 // String returns the name: "with care".
-func (v Verdict) String() string { return name.Of("Verdict", verdicts[:], uint8(v)) }
+func (v Verdict) String() string { return enum.Name("Verdict", v, verdicts[:]) }
 
 // MarshalText returns String. It returns a *gauge.FieldError for a value that is
 // none of the above.
 func (v Verdict) MarshalText() ([]byte, error) {
-	return name.Marshal("Verdict", verdicts[:], uint8(v))
+	return enum.Marshal("Verdict", v, verdicts[:])
 }
 
 // UnmarshalText reads what String prints. It returns a *gauge.ParseError for
 // anything else.
 func (v *Verdict) UnmarshalText(b []byte) error {
-	n, err := name.Read("Verdict", verdicts[:], b)
-	if err != nil {
-		return err
-	}
-	*v = Verdict(n)
-	return nil
+	return enum.Unmarshal(v, "Verdict", b, verdicts[:])
 }
 
 // Advice is what the sources say of one method for a fibre.

@@ -3,52 +3,46 @@ package care
 import (
 	_ "embed" // see blocking.go
 
-	"example.com/panelmath/yarn/internal/name"
+	"example.com/panelmath/internal/enum"
 	"example.com/panelmath/yarn/internal/table"
 )
 
 //go:embed cautions.csv
 var cautions string
 
-// Topic is a danger that a step of the work, or the garment, can bring.
+// Topic is a danger that the work itself can bring. Those that depend on who
+// wears the garment are in grade/caution.
 type Topic uint8
 
-// The topics. Print a caution with the step it belongs to.
+// The topics.
 const (
-	SteamBurns Topic = iota // where a piece is steamed
-	Hands                   // before the first long stretch of work
-	Flame                   // for wide sleeves, open fronts and shawls
-	Cords                   // for anything with ties, for children
-	Lace                    // for open fabric, for babies
-	Sleepwear               // for loose things for children
+	SteamBurns Topic = iota
+	Hands
 )
 
-var topics = [...]string{"steam", "hands", "flame", "cords", "lace", "sleepwear"}
+var topics = [...]string{"steam", "hands"}
 
 // String returns the name: "hands".
-func (t Topic) String() string { return name.Of("Topic", topics[:], uint8(t)) }
+func (t Topic) String() string { return enum.Name("Topic", t, topics[:]) }
 
 // MarshalText returns String. It returns a *gauge.FieldError for a value that is
 // none of the above.
 func (t Topic) MarshalText() ([]byte, error) {
-	return name.Marshal("Topic", topics[:], uint8(t))
+	return enum.Marshal("Topic", t, topics[:])
 }
 
 // UnmarshalText reads what String prints. It returns a *gauge.ParseError for
 // anything else.
 func (t *Topic) UnmarshalText(b []byte) error {
-	n, err := name.Read("Topic", topics[:], b)
-	if err != nil {
-		return err
-	}
-	*t = Topic(n)
-	return nil
+	return enum.Unmarshal(t, "Topic", b, topics[:])
 }
 
 // Caution is a caution in plain words, ready to print, with its source.
 type Caution struct {
 	Topic  Topic  `json:"topic"`
+	Place  string `json:"place"` // the part of a pattern it belongs beside
 	Text   string `json:"text"`
+	Trust  string `json:"trust"` // how the source was seen: "second-hand"
 	Source string `json:"source"`
 	URL    string `json:"url"`
 }
@@ -61,7 +55,7 @@ func Cautions(topics ...Topic) []Caution {
 	for _, t := range topics {
 		for _, row := range rows {
 			if row["topic"] == t.String() {
-				out = append(out, Caution{Topic: t, Text: row["text"], Source: row["source"], URL: row["url"]})
+				out = append(out, Caution{Topic: t, Place: row["place"], Text: row["text"], Trust: row["trust"], Source: row["source"], URL: row["url"]})
 			}
 		}
 	}

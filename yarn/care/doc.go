@@ -1,6 +1,6 @@
 // Package care holds what a pattern should say about finishing and safety, as
-// data with its sources: how to block a fibre, and the cautions that belong to a
-// step.
+// data with its sources: how to block a fibre, and the cautions that belong to the
+// work itself.
 //
 // None of it is legal or medical advice: local rules and licensed practice go
 // first, and the care symbols of the label before any table. Always block a swatch
@@ -13,7 +13,9 @@
 // the least welcome verdict; a fibre that is not named counts as one that nothing
 // is known of.
 //
-// Cautions returns texts that are ready to print with the step they belong to.
+// Cautions returns texts that are ready to print beside the step they belong to:
+// steam, and resting the hands. Those that depend on who wears the garment (cords,
+// open lace, flame) are in grade/caution.
 //
 // A text of more than 10 000 characters is a *gauge.ParseError; nothing else here
 // fails.

@@ -66,12 +66,11 @@ func ExampleAdvice_String() {
 }
 
 func ExampleCautions() {
-	for _, c := range care.Cautions(care.Flame, care.Hands) {
-		fmt.Println(c.Text, "("+c.Source+")")
+	for _, c := range care.Cautions(care.Hands) {
+		fmt.Println(c.Place+":", c.Text, "("+c.Source+")")
 	}
 	// Output:
-	// Wide sleeves and open fronts catch fire and snag on pot handles: do not wear them at a stove, a candle or an open fire. (FDNY Smart)
-	// Rest your hands: put the work down and move for a minute or two after every 20 minutes, and stop when it hurts. Pain that stays is for a doctor. (The Breaking Point, mamas2hands; East Lancs RSI Group)
+	// before the first long stretch of work: Rest your hands: put the work down and move for a minute or two after every 20 minutes, and stop when it hurts. Pain that stays is for a doctor. (The Breaking Point, mamas2hands; East Lancs RSI Group)
 }
 
 func ExampleFibre_String() {
@@ -129,8 +128,8 @@ func ExampleVerdict_UnmarshalText() {
 }
 
 func ExampleTopic_String() {
-	fmt.Println(care.SteamBurns, care.Hands, care.Flame)
-	// Output: steam hands flame
+	fmt.Println(care.SteamBurns, care.Hands)
+	// Output: steam hands
 }
 
 func ExampleTopic_MarshalText() {
@@ -141,7 +140,7 @@ func ExampleTopic_MarshalText() {
 
 func ExampleTopic_UnmarshalText() {
 	var t care.Topic
-	err := t.UnmarshalText([]byte("lace"))
+	err := t.UnmarshalText([]byte("hands"))
 	fmt.Println(t, err)
-	// Output: lace <nil>
+	// Output: hands <nil>
 }

@@ -154,9 +154,19 @@ func TestSecondAgainstSimulation(t *testing.T) {
 		skein, err := from.Add(used.Times(gauge.Int(rng.IntN(3) + 2))).In(gauge.Millimetre).Ceil()
 		require.NoError(t, err)
 		k := colour.Skeins{Sequence: s, Each: millimetres(skein)}
+		fresh := new(big.Rat)
+		if i%3 > 0 {
+			k.Fresh = millimetres(rng.IntN(1500))
+			fresh = k.Fresh.Measurement().In(gauge.Millimetre).Rat()
+		}
 		for _, style := range []colour.Style{colour.Repeated, colour.Mirrored} {
 			start, err := colour.Second(k, from, used, style)
-			require.NoError(t, err)
+			if err != nil { // only where the right place of a new skein lies too far in
+				require.ErrorIs(t, err, colour.ErrShort)
+				require.Positive(t, fresh.Sign())
+				seen["short"]++
+				continue
+			}
 			seen[fmt.Sprint(style, start.NewSkein, start.Backward)]++
 			taken := from.Add(used)
 			if start.NewSkein {
@@ -180,6 +190,9 @@ func TestSecondAgainstSimulation(t *testing.T) {
 				if start.Backward {
 					place.Sub(at, middle)
 				}
+				if start.NewSkein {
+					place.Add(place, fresh)
+				}
 				second := p.at(place)
 				if start.Backward {
 					second = reversed(second, s.Runs)
@@ -196,7 +209,7 @@ func TestSecondAgainstSimulation(t *testing.T) {
 			}
 		}
 	}
-	for _, way := range []string{"repeated false false", "repeated true false", "mirrored false false", "mirrored false true", "mirrored true false", "mirrored true true"} {
+	for _, way := range []string{"repeated false false", "repeated true false", "mirrored false false", "mirrored false true", "mirrored true false", "mirrored true true", "short"} {
 		require.Positive(t, seen[way], "%v %v", way, seen)
 	}
 }
@@ -331,7 +344,7 @@ func TestColourRefuses(t *testing.T) {
 		{"no length", ends(seq(colour.Run{Colour: "a"}), gauge.Measurement{}, row), "Sequence.Runs[0].Length.Unit: got Unit(0), want yd, m, in, ft, cm or mm"},
 		{"length of nothing", ends(seq(colour.Run{Colour: "a", Length: yarn.MustLength("0 m")}), gauge.Measurement{}, row), "Sequence.Runs[0].Length: got 0 m, want more than 0"},
 		{"one colour at the seam of the sequence", ends(seq(ok.Runs[0], ok.Runs[1], ok.Runs[0]), gauge.Measurement{}, row), `Sequence.Runs[2]: got two runs of "a" side by side, want one run`},
-		{"negative place", ends(ok, minus, row), "From: got -1000 mm, want at least 0"},
+		{"negative place", ends(ok, minus, row), "From: got less than nothing, want at least 0"},
 		{"place beyond the world", ends(ok, metres("100000").Times(gauge.Int(2)), row), "From: got more than 100 km, want at most 100 km"},
 		{"no row", ends(ok, gauge.Measurement{}), "Rows: got 0, want 1 to 100000"},
 		{"row without stitches", ends(ok, gauge.Measurement{}, colour.Row{Yarn: metres("1")}), "Rows[0].Stitches: got 0, want 1 to 100000"},
@@ -353,8 +366,11 @@ func TestColourRefuses(t *testing.T) {
 		}, "Sequence.Runs: got 0, want 1 to 256"},
 		{"skeins without runs", second(colour.Skeins{}, gauge.Measurement{}, metres("1"), colour.Repeated), "Skeins.Sequence.Runs: got 0, want 1 to 256"},
 		{"skein of nothing", second(colour.Skeins{Sequence: ok, Each: yarn.MustLength("0 m")}, gauge.Measurement{}, metres("1"), colour.Repeated), "Skeins.Each: got 0 m, want more than 0"},
+		{"fresh without unit", second(colour.Skeins{Sequence: ok, Each: skeins.Each, Fresh: yarn.Length{Value: decimal.NewFromInt(1)}}, gauge.Measurement{}, metres("1"), colour.Repeated), "Skeins.Fresh.Unit: got Unit(0), want yd, m, in, ft, cm or mm"},
+		{"fresh of a yarn that runs once", second(colour.Skeins{Sequence: once, Each: yarn.MustLength("1 m"), Fresh: yarn.MustLength("1 m")}, gauge.Measurement{}, metres("1"), colour.Repeated), "Skeins.Fresh: got 1 m, want none: a yarn that runs once begins at its beginning"},
+		{"a new skein that begins in the wrong place", second(colour.Skeins{Sequence: ok, Each: yarn.MustLength("3 m"), Fresh: yarn.MustLength("1.5 m")}, metres("1"), metres("2"), colour.Repeated), "match a second panel: the yarn runs out: no place on a new skein of 3 m leaves 2 m for it"},
 		{"skein longer than its runs", second(colour.Skeins{Sequence: once, Each: yarn.MustLength("3 m")}, gauge.Measurement{}, metres("1"), colour.Repeated), "Skeins.Each: got 3 m, want no more than the runs together"},
-		{"second from a negative place", second(skeins, minus, metres("1"), colour.Repeated), "From: got -1000 mm, want at least 0"},
+		{"second from a negative place", second(skeins, minus, metres("1"), colour.Repeated), "From: got less than nothing, want at least 0"},
 		{"second of nothing", second(skeins, gauge.Measurement{}, gauge.Measurement{}, colour.Repeated), "Used: got 0 mm, want more than 0"},
 		{"second of no style", second(skeins, gauge.Measurement{}, metres("1"), 9), "Style: got Style(9), want repeated or mirrored"},
 		{"nothing left for the second", second(skeins, metres("1"), metres("49.5"), colour.Repeated), "match a second panel: the yarn runs out: the first takes 50.5 m and the skein holds 50 m"},

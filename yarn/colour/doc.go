@@ -7,8 +7,8 @@
 // that change evenly from one colour to another (a yarn that changes all the time
 // is made of those). It repeats, or it runs once from one end of the skein to the
 // other. Places on the yarn are measured from the beginning of the sequence, which
-// is taken to be the beginning of every skein: unwind a metre or two to see whether
-// that is so, and measure from where it begins.
+// is the beginning of the first skein; a new skein may begin elsewhere, and says so
+// in Skeins.Fresh.
 //
 // A panel is its rows, each with its stitches and the yarn they take, turn
 // included; within a row every stitch takes as much as the next. So rows may

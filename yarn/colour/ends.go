@@ -50,7 +50,7 @@ func Ends(s Sequence, from gauge.Measurement, rows []Row) (Course, error) {
 	if err := s.Validate(); err != nil {
 		return Course{}, err
 	}
-	if err := position("From", from); err != nil {
+	if err := bound.Length("From", from); err != nil {
 		return Course{}, err
 	}
 	used, err := checkRows("Rows", rows)
@@ -93,15 +93,4 @@ func Ends(s Sequence, from gauge.Measurement, rows []Row) (Course, error) {
 		}
 	}
 	return c, nil
-}
-
-// position checks a place on the yarn.
-func position(field string, at gauge.Measurement) error {
-	if at.Sign() < 0 {
-		return &gauge.FieldError{Field: field, Got: at.String(), Want: "at least 0"}
-	}
-	if at.In(gauge.Metre).Cmp(gauge.Int(100_000)) > 0 {
-		return &gauge.FieldError{Field: field, Got: "more than 100 km", Want: "at most 100 km", Err: gauge.ErrBounds}
-	}
-	return bound.Fine(field, at)
 }

@@ -97,10 +97,14 @@ func ExampleSecond() {
 	skeins := colour.Skeins{Sequence: stripes(), Each: yarn.MustLength("180 m")}
 	start, err := colour.Second(skeins, metres("5"), metres("98.4"), colour.Repeated)
 	fmt.Println(start.NewSkein, start.Cut.In(gauge.Metre), "m cut away", err)
+	skeins.Fresh = yarn.MustLength("30 m") // the new skein begins in the rust
+	start, err = colour.Second(skeins, metres("5"), metres("98.4"), colour.Repeated)
+	fmt.Println(start.NewSkein, start.Cut.In(gauge.Metre), "m cut away", err)
 	_, err = colour.Second(skeins, metres("5"), metres("190"), colour.Repeated)
 	fmt.Println(err)
 	// Output:
 	// true 5 m cut away <nil>
+	// true 10 m cut away <nil>
 	// match a second panel: the yarn runs out: the first takes 195 m and the skein holds 180 m
 }
 

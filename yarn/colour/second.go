@@ -4,8 +4,9 @@ import (
 	"fmt"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/internal/enum"
 	"example.com/panelmath/yarn"
-	"example.com/panelmath/yarn/internal/name"
+	"example.com/panelmath/yarn/internal/bound"
 	"example.com/panelmath/yarn/internal/say"
 )
 
@@ -22,34 +23,32 @@ const (
 var styles = [...]string{"repeated", "mirrored"}
 
 // String returns the name: "repeated".
-func (s Style) String() string { return name.Of("Style", styles[:], uint8(s)) }
+func (s Style) String() string { return enum.Name("Style", s, styles[:]) }
 
 // MarshalText returns String. It returns a *gauge.FieldError for a value that is
 // none of the above.
 func (s Style) MarshalText() ([]byte, error) {
-	return name.Marshal("Style", styles[:], uint8(s))
+	return enum.Marshal("Style", s, styles[:])
 }
 
 // UnmarshalText reads what String prints. It returns a *gauge.ParseError for
 // anything else.
 func (s *Style) UnmarshalText(b []byte) error {
-	n, err := name.Read("Style", styles[:], b)
-	if err != nil {
-		return err
-	}
-	*s = Style(n)
-	return nil
+	return enum.Unmarshal(s, "Style", b, styles[:])
 }
 
-// Skeins is the yarn that both panels come from: skeins of one length, each
-// beginning at the beginning of the sequence.
+// Skeins is the yarn that both panels come from: skeins of one length. The first
+// begins at the beginning of the sequence. A new one begins at Fresh, which takes a
+// look: unwind it until the first colour ends, and measure.
 type Skeins struct {
 	Sequence Sequence    `json:"sequence"`
 	Each     yarn.Length `json:"each"`
+	Fresh    yarn.Length `json:"fresh,omitzero"` // the place of the sequence where a new skein begins; unset for its beginning
 }
 
-// Validate returns a *gauge.FieldError if the sequence or the skein is not
-// valid, or a sequence that does not repeat is shorter than the skein.
+// Validate returns a *gauge.FieldError if the sequence, the skein or Fresh is not
+// valid, or a sequence that does not repeat is shorter than the skein or has a
+// Fresh.
 func (k Skeins) Validate() error {
 	if err := k.Sequence.Validate(); err != nil {
 		return gauge.InField("Skeins", err)
@@ -59,6 +58,14 @@ func (k Skeins) Validate() error {
 	}
 	if k.Each.Value.Sign() == 0 {
 		return &gauge.FieldError{Field: "Skeins.Each", Got: k.Each.String(), Want: "more than 0"}
+	}
+	if !k.Fresh.IsZero() {
+		if err := k.Fresh.Validate(); err != nil {
+			return gauge.InField("Skeins.Fresh", err)
+		}
+		if !k.Sequence.Repeats {
+			return &gauge.FieldError{Field: "Skeins.Fresh", Got: k.Fresh.String(), Want: "none: a yarn that runs once begins at its beginning"}
+		}
 	}
 	if !k.Sequence.Repeats && k.Sequence.Period().Cmp(k.Each.Measurement()) < 0 {
 		return &gauge.FieldError{Field: "Skeins.Each", Got: k.Each.String(), Want: "no more than the runs together"}
@@ -100,13 +107,13 @@ func (s Start) Explain() string {
 // skein it takes the one that cuts away least, and the yarn as it runs on a tie.
 //
 // It returns an error if the skeins are not valid, from is negative, or used is
-// not more than 0 (*gauge.FieldError), or the first panel does not fit on one
-// skein (ErrShort).
+// not more than 0 (*gauge.FieldError), or a panel does not fit on one skein
+// (ErrShort).
 func Second(k Skeins, from, used gauge.Measurement, style Style) (Start, error) {
 	if err := k.Validate(); err != nil {
 		return Start{}, err
 	}
-	if err := position("From", from); err != nil {
+	if err := bound.Length("From", from); err != nil {
 		return Start{}, err
 	}
 	if used.Sign() <= 0 {
@@ -122,17 +129,19 @@ func Second(k Skeins, from, used gauge.Measurement, style Style) (Start, error) 
 	if s, ok := k.on(false, from, to, style); ok {
 		return s, nil
 	}
-	s, _ := k.on(true, from, to, style) // a new skein has the place that the first panel had
-	return s, nil
+	if s, ok := k.on(true, from, to, style); ok {
+		return s, nil
+	}
+	return Start{}, fmt.Errorf("match a second panel: %w: no place on a new skein of %v leaves %s for it", ErrShort, k.Each, say.In(used, gauge.Metre))
 }
 
 // on returns the best start on the skein of the first panel, which took the yarn
 // from from to to, or on a new one.
 func (k Skeins) on(fresh bool, from, to gauge.Measurement, style Style) (best Start, ok bool) {
 	whole, used := k.Each.Measurement(), to.Sub(from)
-	begin := to
+	begin, offset := to, gauge.Measurement{} // of the yarn to be had, on the skein; of the skein, on the sequence
 	if fresh {
-		begin = gauge.Measurement{}
+		begin, offset = gauge.Measurement{}, k.Fresh.Measurement()
 	}
 	offer := func(s Start) {
 		s.Style, s.NewSkein = style, fresh
@@ -141,11 +150,11 @@ func (k Skeins) on(fresh bool, from, to gauge.Measurement, style Style) (best St
 		}
 	}
 	for _, phase := range k.forward(from, to, style) {
-		at := k.next(begin, phase)
+		at := k.next(begin, phase.Sub(offset))
 		offer(Start{At: at, Cut: at.Sub(begin), Left: whole.Sub(at).Sub(used)})
 	}
 	if style == Mirrored {
-		at := k.last(to)
+		at := k.last(to.Sub(offset))
 		offer(Start{Backward: true, At: at, Cut: whole.Sub(at), Left: at.Sub(used).Sub(begin)})
 	}
 	return best, ok

@@ -28,7 +28,7 @@ func (h Holding) Length() (gauge.Measurement, error) {
 		return gauge.Measurement{}, &gauge.FieldError{Field: "Holding.Skeins", Got: strconv.Itoa(h.Skeins), Want: "0 to 100000", Err: gauge.ErrBounds}
 	}
 	m := h.Label.Length.Measurement().Times(gauge.Int(h.Skeins))
-	if h.Rest.Unit != 0 {
+	if !h.Rest.IsZero() {
 		if err := h.Rest.Validate(); err != nil {
 			return gauge.Measurement{}, gauge.InField("Holding.Rest", err)
 		}

@@ -1,8 +1,7 @@
-// Package usage works out yarn by stitches: how much one stitch of each kind
-// takes, measured by unravelling or fitted from several swatches and finished
-// panels, and what a panel of so many stitches of each kind takes.
+// Package usage works out yarn by what earlier work used: by stitches, by rows, or
+// by a finished project.
 //
-// # Model
+// # By stitches
 //
 // Count is so many stitches of one kind. A kind is a name: "hdc", "ch", but also
 // "cast-on" where that takes more than a stitch. A Rate is the yarn of one stitch,
@@ -22,6 +21,16 @@
 // becomes the Off of the rates. With as many samples as kinds the fit goes through
 // all of them and says nothing of how good it is: Spare is 0, and Explain says so.
 //
+// # By rows, and by a finished project
+//
+// A RowSample is one row that was unravelled: it takes so many times its width,
+// and so do other rows of the same stitch, a foundation chain, a round of edging.
+//
+// A Project is a finished piece in the same fabric and what it used: its own mass,
+// or the skeins that went into it less the weighed rest. It is scaled by area or by
+// a number. Skeins whose rest was not weighed are known to the last one only: the
+// line takes them whole, and Less is one skein.
+//
 // # Limits and errors
 //
 // At most 16 kinds, 256 samples and 10 000 000 stitches to a count. Fields that do
@@ -33,5 +42,7 @@
 // # JSON
 //
 // A sample is {"name": "first panel", "counts": [{"stitch": "hdc", "n": 3600}],
-// "mass": "112 g"}, or "yarn": "22 m" for "mass".
+// "mass": "112 g"}, or "yarn": "22 m" for "mass"; a row {"width": "10 in", "yarn":
+// "145 in"}; a project {"label": {"length": "230 yd", "mass": "100 g"}, "area":
+// "1400 sq in", "skeins": "6", "left": "20 g"}, or "mass": "560 g" for its skeins.
 package usage

@@ -7,6 +7,7 @@ import (
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/yarn"
 	"example.com/panelmath/yarn/usage"
+	"github.com/shopspring/decimal"
 )
 
 // Two swatches and a finished panel tell what each stitch takes, and a plan of
@@ -113,4 +114,66 @@ func ExampleNegativeError_Error() {
 		usage.Sample{Counts: []usage.Count{{"hdc", 100}, {"ch", 50}}, Yarn: yarn.MustLength("8 m")})
 	fmt.Println(err)
 	// Output: fit yarn per stitch: "ch" would take -20 mm: a count or a measurement is wrong
+}
+
+func ExampleRowSample_Validate() {
+	fmt.Println(usage.RowSample{Width: gauge.MustLength("5 in")}.Validate())
+	// Output: RowSample.Yarn.Unit: got Unit(0), want yd, m, in, ft, cm or mm
+}
+
+func ExampleRowSample_Times() {
+	n, err := usage.RowSample{Width: gauge.MustLength("5 in"), Yarn: yarn.MustLength("78.5 in")}.Times()
+	fmt.Println(n.Text(1), err)
+	// Output: 15.7 <nil>
+}
+
+func ExampleRowSample_Rows() {
+	chain := usage.RowSample{Width: gauge.MustLength("5 in"), Yarn: yarn.MustLength("25.5 in")}
+	line, err := chain.Rows(yarn.Foundation, "foundation", 1, gauge.MustLength("50 in").Measurement())
+	fmt.Println(line.Explain(), err)
+	// Output: foundation: 1 row of 50 in at 5.1 times the width is 255 in <nil>
+}
+
+func ExampleProject_Validate() {
+	fmt.Println(usage.Project{Label: yarn.MustLabel("230 yd = 100 g")}.Validate())
+	// Output: Project.Skeins: got 0, want more than 0, at most 100000
+}
+
+// What was used is known to the gram where the rest was weighed, and else to one
+// skein only.
+func ExampleProject_Used() {
+	p := usage.Project{Label: yarn.MustLabel("230 yd = 100 g"), Skeins: decimal.NewFromInt(6), Left: yarn.MustMass("20 g")}
+	used, err := p.Used()
+	fmt.Println(used.Explain(), err)
+	p.Left = yarn.Mass{}
+	used, err = p.Used()
+	fmt.Println(used.Explain(), err)
+	fmt.Println("or up to", used.Less.In(gauge.Yard), "yd less")
+	// Output:
+	// finished project: 6 skeins of 230 yd = 100 g less 20 g left are 1334 yd of yarn <nil>
+	// finished project: 6 skeins of 230 yd = 100 g are at most 1380 yd, the last one begun <nil>
+	// or up to 230 yd less
+}
+
+// A throw of 60 stitches used 6 skeins; the same with 80 stitches.
+func ExampleProject_Times() {
+	label := yarn.MustLabel("200 yd = 100 g")
+	p := usage.Project{Label: label, Skeins: decimal.NewFromInt(6), Left: yarn.MustMass("0 g")}
+	wider, _ := gauge.Share(80, 60)
+	line, err := p.Times("throw", wider)
+	fmt.Println(line.Explain(), err)
+	n, _, _ := label.Skeins(line.Length)
+	fmt.Println(n, "skeins")
+	// Output:
+	// throw: 6 skeins of 200 yd = 100 g less 0 g left are 1200 yd of yarn; about 1.33 times as much is 1600 yd <nil>
+	// 8 skeins
+}
+
+func ExampleProject_Fabric() {
+	done, _ := yarn.ParseArea("1400 sq in")
+	next, _ := yarn.ParseArea("1600 sq in")
+	p := usage.Project{Label: yarn.MustLabel("230 yd = 100 g"), Area: done, Mass: yarn.MustMass("560 g")}
+	line, err := p.Fabric("next size", next)
+	fmt.Println(line.Explain(), err)
+	// Output: next size: 560 g at 230 yd = 100 g is 1288 yd of yarn; about 1.14 times as much is 1472 yd <nil>
 }

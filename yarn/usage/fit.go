@@ -26,7 +26,7 @@ func (s Sample) length(label yarn.Label) (gauge.Measurement, error) {
 	if err := validate(s.Counts); err != nil {
 		return gauge.Measurement{}, err
 	}
-	switch weighed, unravelled := s.Mass.Unit != 0, s.Yarn.Unit != 0; {
+	switch weighed, unravelled := !s.Mass.IsZero(), !s.Yarn.IsZero(); {
 	case weighed == unravelled:
 		return gauge.Measurement{}, &gauge.FieldError{Field: "Yarn", Got: "both or neither of a length and a mass", Want: "one of the two"}
 	case unravelled:

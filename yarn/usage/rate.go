@@ -8,6 +8,7 @@ import (
 	"example.com/panelmath/internal/text"
 	"example.com/panelmath/yarn"
 	"example.com/panelmath/yarn/internal/say"
+	"github.com/shopspring/decimal"
 )
 
 // Bounds of a fit.
@@ -65,11 +66,8 @@ func Measured(stitch string, n int, l yarn.Length) (Rate, error) {
 	if n == 0 {
 		return Rate{}, &gauge.FieldError{Field: "N", Got: "0", Want: "more than 0"}
 	}
-	if err := l.Validate(); err != nil {
-		return Rate{}, gauge.InField("Yarn", err)
-	}
-	if l.Value.Sign() == 0 {
-		return Rate{}, &gauge.FieldError{Field: "Yarn", Got: l.String(), Want: "more than 0"}
+	if err := positive("Yarn", l, l.Value); err != nil {
+		return Rate{}, err
 	}
 	share, err := gauge.Share(1, n)
 	return Rate{stitch, l.Measurement().Times(share)}, err
@@ -112,8 +110,28 @@ func (r Rates) Line(name string, counts ...Count) (yarn.Line, error) {
 	if r.Off.Sign() > 0 {
 		l.Why += ", give or take " + say.Number(r.Off.Mul(gauge.Int(100))) + "%"
 	}
+	return checked(l)
+}
+
+// checked returns the line, or the error of Validate and no line.
+func checked(l yarn.Line) (yarn.Line, error) {
 	if err := l.Validate(); err != nil {
 		return yarn.Line{}, err
 	}
 	return l, nil
+}
+
+// positive checks a length or mass of yarn that may not be nothing; value is its
+// number.
+func positive(field string, q interface {
+	Validate() error
+	String() string
+}, value decimal.Decimal) error {
+	if err := q.Validate(); err != nil {
+		return gauge.InField(field, err)
+	}
+	if value.Sign() == 0 {
+		return &gauge.FieldError{Field: field, Got: q.String(), Want: "more than 0"}
+	}
+	return nil
 }

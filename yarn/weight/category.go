@@ -8,7 +8,7 @@ import (
 	"strings"
 
 	"example.com/panelmath/gauge"
-	"example.com/panelmath/yarn/internal/name"
+	"example.com/panelmath/internal/enum"
 	"example.com/panelmath/yarn/internal/plain"
 	"example.com/panelmath/yarn/internal/say"
 	"example.com/panelmath/yarn/internal/table"
@@ -37,23 +37,18 @@ const (
 var basisNames = [...]string{"crochet gauge", "knit gauge", "hook", "needle", "wraps per inch", "grist"}
 
 // String returns the name: "crochet gauge".
-func (b Basis) String() string { return name.Of("Basis", basisNames[:], uint8(b)) }
+func (b Basis) String() string { return enum.Name("Basis", b, basisNames[:]) }
 
 // MarshalText returns String. It returns a *gauge.FieldError for a value that is
 // none of the above.
 func (b Basis) MarshalText() ([]byte, error) {
-	return name.Marshal("Basis", basisNames[:], uint8(b))
+	return enum.Marshal("Basis", b, basisNames[:])
 }
 
 // UnmarshalText reads what String prints. It returns a *gauge.ParseError for
 // anything else.
 func (b *Basis) UnmarshalText(t []byte) error {
-	n, err := name.Read("Basis", basisNames[:], t)
-	if err != nil {
-		return err
-	}
-	*b = Basis(n)
-	return nil
+	return enum.Unmarshal(b, "Basis", t, basisNames[:])
 }
 
 // Range is one published range of one category, both ends included. Categories

@@ -114,12 +114,7 @@ func (u Unit) MarshalText() ([]byte, error) {
 
 // UnmarshalText reads what ParseUnit reads.
 func (u *Unit) UnmarshalText(b []byte) error {
-	v, err := ParseUnit(string(b))
-	if err != nil {
-		return err
-	}
-	*u = v
-	return nil
+	return text.Read(u, b, ParseUnit)
 }
 
 // Grist is how thick a yarn is: how much length a mass of it has, exact and
@@ -250,11 +245,7 @@ func ParseGrist(s string) (Grist, error) {
 // MustGrist is ParseGrist for literals in tests and package variables; it panics
 // when s is not a grist.
 func MustGrist(s string) Grist {
-	g, err := ParseGrist(s)
-	if err != nil {
-		panic("weight.MustGrist: " + err.Error())
-	}
-	return g
+	return text.Must("weight.MustGrist", s, ParseGrist)
 }
 
 // MarshalText returns String. It returns the error of Validate.
@@ -267,10 +258,5 @@ func (g Grist) MarshalText() ([]byte, error) {
 
 // UnmarshalText reads what ParseGrist reads.
 func (g *Grist) UnmarshalText(b []byte) error {
-	v, err := ParseGrist(string(b))
-	if err != nil {
-		return err
-	}
-	*g = v
-	return nil
+	return text.Read(g, b, ParseGrist)
 }

@@ -16,35 +16,37 @@ import (
 	"example.com/panelmath/panel"
 	"example.com/panelmath/panel/row"
 	"example.com/panelmath/yarn"
-	"github.com/shopspring/decimal"
 )
 
 // Brief is a brief that has been read: every field is a value of the library.
 type Brief struct {
-	Name         string
-	Terms        row.Terms
-	Units        gauge.Unit // Inch or Centimetre: the chart's column and the unit printed first
-	Fabric       gauge.Fabric
-	Hook         gauge.Hook
-	Chart        grade.Chart
-	Groups       grade.Run[grade.Group]
-	Ease         grade.Ease
-	Layout       string
-	Length       grade.Run[gauge.Length] // one for each group
-	ArmholeDepth grade.Run[gauge.Length]
-	NeckDrop     grade.Run[gauge.Length]
-	Plan         panel.Plan
-	RowStart     panel.RowStart
-	Yarn         Yarn
+	Name        string
+	Terms       row.Terms
+	Units       gauge.Unit // Inch or Centimetre: the chart's column and the unit printed first
+	Fabric      gauge.Fabric
+	Hook        gauge.Hook
+	Chart       grade.Chart
+	Groups      grade.Run[grade.Group]
+	Ease        grade.Ease
+	Layout      Layout
+	Crosswise   bool // rows run across the garment
+	Plan        panel.Plan
+	RowStart    panel.RowStart
+	NeckStretch gauge.Ratio
+	Yarn        Yarn
+
+	lengths map[string]grade.Run[gauge.Length] // of the layout, one for each group
 }
 
-// Yarn is the brief's yarn and how its quantity is found.
-type Yarn struct {
-	Name, Fibre string
-	Label       yarn.Label
-	Swatch      yarn.Swatch
-	Margin      yarn.Margin
-	Sewing      yarn.Sewing
+// Given reports whether the brief gives a length of the layout: "hem_slit".
+func (b Brief) Given(field string) bool { return len(b.lengths[field]) > 0 }
+
+// At returns a length of the layout for a group, nothing where it is not given.
+func (b Brief) At(field string, group int) gauge.Measurement {
+	if run := b.lengths[field]; group < len(run) {
+		return run[group].Measurement()
+	}
+	return gauge.Measurement{}
 }
 
 // Read reads a brief. Its error is an *Error, the first of those that ReadAll
@@ -189,10 +191,16 @@ func run[T any](f *fields, n node, groups int, parse func(string) (T, error)) gr
 	return out
 }
 
-// check adds the error of a Validate: the library's Label.Length is the length
-// of the brief's label.
-func (f *fields) check(n node, err error) {
-	if err == nil || n.kind == "" {
+// check adds the error of a Validate, unless something below the node is wrong
+// already: the library's Label.Length is the length of the brief's label.
+func (f *fields) check(n node, validate func() error) {
+	for _, e := range f.errs {
+		if strings.HasPrefix(e.Field, n.path) {
+			return
+		}
+	}
+	err := validate()
+	if err == nil {
 		return
 	}
 	path := n.path
@@ -205,13 +213,14 @@ func (f *fields) check(n node, err error) {
 	f.fail(path, cause(err), err)
 }
 
-const (
-	required = "name terms units gauge hook chart sizes ease layout length armhole_depth neck_drop rows yarn"
-	optional = "worked_gauge row_start"
-)
-
 func (f *fields) brief(n node) (b Brief) {
-	o := f.object(n, required, optional)
+	use := OpenFront
+	for _, m := range n.members {
+		if l, err := parseLayout(m.text); m.name == "layout" && err == nil {
+			use = l
+		}
+	}
+	o := f.object(n, use.Required(), use.Optional())
 	b.Name, _ = f.text(o["name"])
 	b.Terms = read(f, o["terms"], row.ParseTerms)
 	b.Units = read(f, o["units"], inOrCm)
@@ -222,16 +231,27 @@ func (f *fields) brief(n node) (b Brief) {
 	b.Hook = read(f, o["hook"], gauge.ParseHook)
 	b.Chart = read(f, o["chart"], bodyChart)
 	b.Groups = f.groups(o["sizes"], b.Chart)
-	b.Ease = read(f, o["ease"], grade.ParseEase)
-	b.Layout = read(f, o["layout"], layout)
-	b.Length = run(f, o["length"], len(b.Groups), gauge.ParseLength)
-	b.ArmholeDepth = run(f, o["armhole_depth"], len(b.Groups), gauge.ParseLength)
-	b.NeckDrop = run(f, o["neck_drop"], len(b.Groups), gauge.ParseLength)
+	if e, ok := o["ease"]; ok {
+		b.Ease = read(f, e, grade.ParseEase)
+	}
+	b.Layout = read(f, o["layout"], parseLayout)
+	if d, ok := o["direction"]; ok {
+		b.Crosswise = read(f, d, crosswise)
+	}
+	b.lengths = map[string]grade.Run[gauge.Length]{}
+	for _, name := range use.Lengths() {
+		if l, ok := o[name]; ok {
+			b.lengths[name] = run(f, l, len(b.Groups), gauge.ParseLength)
+		}
+	}
+	if s, ok := o["neck_stretch"]; ok {
+		b.NeckStretch = read(f, s, stretch)
+	}
 	b.Plan = f.plan(o["rows"], b.Terms)
 	if start, ok := o["row_start"]; ok {
 		b.RowStart = read(f, start, panel.ParseRowStart)
 	}
-	b.Yarn = f.yarn(o["yarn"])
+	b.Yarn = f.yarn(o["yarn"], b.Terms)
 	return b
 }
 
@@ -252,20 +272,27 @@ func bodyChart(s string) (grade.Chart, error) {
 	return grade.Standard(s)
 }
 
-func layout(s string) (string, error) {
-	if s != "open front" {
-		return "", errors.New(`want "open front"`)
+func crosswise(s string) (bool, error) {
+	switch s {
+	case "lengthwise":
+		return false, nil
+	case "crosswise":
+		return true, nil
 	}
-	return s, nil
+	return false, errors.New("want lengthwise or crosswise")
 }
 
-// notNegative reads a length that yarn can have.
-func notNegative(s string) (gauge.Length, error) {
-	l, err := gauge.ParseLength(s)
-	if err == nil && l.Value.Sign() < 0 {
-		return l, errors.New("less than nothing; want a length of 0 or more")
+// stretch reads the share by which a neck edge gives: 10% is 1/10.
+func stretch(s string) (gauge.Ratio, error) {
+	m, err := yarn.ParseMargin(s)
+	if err != nil {
+		return gauge.Ratio{}, err
 	}
-	return l, err
+	share, err := gauge.FromDecimal(m.Percent.Shift(-2))
+	if err != nil || share.Sign() < 0 || share.Cmp(gauge.Int(1)) > 0 {
+		return gauge.Ratio{}, errors.New("want 0% to 100%")
+	}
+	return share, nil
 }
 
 func (f *fields) groups(n node, chart grade.Chart) grade.Run[grade.Group] {
@@ -332,41 +359,6 @@ func (f *fields) rows(err error) {
 	case errors.As(err, &r):
 		f.fail(fmt.Sprintf("rows.%s[%d]", r.Part, r.Index), cause(err), err)
 	case err != nil:
-		f.fail("rows", err.Error(), err)
+		f.fail("rows", cause(err), err)
 	}
-}
-
-func (f *fields) yarn(n node) (y Yarn) {
-	if n.kind == "" {
-		return y
-	}
-	o := f.object(n, "name fibre label swatch margin", "seam_factor tail_end")
-	y.Name, _ = f.text(o["name"])
-	y.Fibre, _ = f.text(o["fibre"])
-	if l, ok := o["label"]; ok {
-		before := len(f.errs)
-		lo := f.object(l, "length mass", "")
-		y.Label = yarn.Label{Length: read(f, lo["length"], yarn.ParseLength), Mass: read(f, lo["mass"], yarn.ParseMass)}
-		if len(f.errs) == before {
-			f.check(l, y.Label.Validate())
-		}
-	}
-	if s, ok := o["swatch"]; ok {
-		before := len(f.errs)
-		so := f.object(s, "width height mass", "")
-		y.Swatch = yarn.Swatch{Width: read(f, so["width"], gauge.ParseLength), Height: read(f, so["height"], gauge.ParseLength), Mass: read(f, so["mass"], yarn.ParseMass)}
-		if len(f.errs) == before {
-			f.check(s, y.Swatch.Validate())
-		}
-	}
-	y.Sewing = yarn.WhipStitch()
-	y.Margin = read(f, o["margin"], yarn.ParseMargin)
-	if s, ok := o["seam_factor"]; ok {
-		y.Sewing.Factor = read(f, s, decimal.NewFromString)
-		f.check(s, yarn.Sewing{Factor: y.Sewing.Factor}.Validate())
-	}
-	if s, ok := o["tail_end"]; ok {
-		y.Sewing.End = read(f, s, notNegative)
-	}
-	return y
 }

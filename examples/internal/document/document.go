@@ -43,8 +43,14 @@ type Table struct {
 type Caution struct{ Text string }
 
 // Figure is a drawing as SVG, with the sentence that stands for it where it
-// can't be shown.
-type Figure struct{ SVG, Caption string }
+// can't be shown, and the key to the signs in it.
+type Figure struct {
+	SVG, Caption string
+	Key          []KeyLine
+}
+
+// KeyLine tells what a letter or number in a drawing stands for.
+type KeyLine struct{ Sign, Text string }
 
 func (Para) block()         {}
 func (List) block()         {}

@@ -2,16 +2,18 @@ package document
 
 import (
 	"fmt"
+	"regexp"
 	"strings"
+	"unicode"
 )
 
 // Markdown writes d as CommonMark with pipe tables. A drawing is left out, its
 // caption stays.
 func (d Document) Markdown() string {
 	var b strings.Builder
-	fmt.Fprintf(&b, "# %s\n", escape(d.Title))
+	fmt.Fprintf(&b, "# %s\n", heading(d.Title))
 	for _, s := range d.Sections {
-		fmt.Fprintf(&b, "\n## %s\n", escape(s.Heading))
+		fmt.Fprintf(&b, "\n## %s\n", heading(s.Heading))
 		for _, block := range s.Blocks {
 			b.WriteByte('\n')
 			markdown(&b, block)
@@ -23,14 +25,14 @@ func (d Document) Markdown() string {
 func markdown(b *strings.Builder, block Block) {
 	switch block := block.(type) {
 	case Para:
-		b.WriteString(escape(block.Text) + "\n")
+		b.WriteString(start(block.Text) + "\n")
 	case List:
 		for i, item := range block.Items {
 			mark := "- "
 			if block.Numbered {
 				mark = fmt.Sprintf("%d. ", i+1)
 			}
-			b.WriteString(mark + escape(item) + "\n")
+			b.WriteString(mark + start(item) + "\n")
 		}
 	case Instructions:
 		for i, l := range block.Lines {
@@ -41,7 +43,7 @@ func markdown(b *strings.Builder, block Block) {
 		}
 	case Table:
 		if block.Caption != "" {
-			b.WriteString(escape(block.Caption) + "\n\n")
+			b.WriteString(start(block.Caption) + "\n\n")
 		}
 		row(b, block.Header)
 		b.WriteString(strings.Repeat("| --- ", len(block.Header)) + "|\n")
@@ -51,14 +53,14 @@ func markdown(b *strings.Builder, block Block) {
 	case Caution:
 		b.WriteString("> **Caution:** " + escape(block.Text) + "\n")
 	case Figure:
-		b.WriteString(escape(block.Caption) + "\n")
+		b.WriteString(start(block.Caption) + "\n")
 	}
 }
 
 func (l Line) markdown() string {
-	s := escape(l.Text)
+	s := start(l.Text)
 	if l.Label != "" {
-		s = "**" + escape(l.Label) + ":** " + s
+		s = "**" + escape(l.Label) + ":** " + escape(l.Text)
 	}
 	if l.Count != "" {
 		s += " — " + escape(l.Count)
@@ -74,10 +76,35 @@ func row(b *strings.Builder, cells []string) {
 }
 
 // escape keeps the marks of a pattern (the asterisk of a repeat, brackets next
-// to each other) and of a hostile title from being read as Markdown.
+// to each other) and of a hostile title from being read as Markdown. It is for
+// text in the middle of a line.
 func escape(s string) string {
-	return escaper.Replace(s)
+	s = strings.Map(func(r rune) rune {
+		if unicode.IsControl(r) {
+			return ' '
+		}
+		return r
+	}, s)
+	return entity.ReplaceAllString(escaper.Replace(s), `\&$1`)
 }
 
-var escaper = strings.NewReplacer(`\`, `\\`, `*`, `\*`, `_`, `\_`, `<`, `\<`, "`", "\\`", `~`, `\~`, `](`, `]\(`,
-	`&#`, `\&#`, "\n", " ", "\r", " ")
+var (
+	escaper = strings.NewReplacer(`\`, `\\`, `*`, `\*`, `_`, `\_`, `<`, `\<`, "`", "\\`", `~`, `\~`, `](`, `]\(`, `]:`, `]\:`)
+	entity  = regexp.MustCompile(`&(#?\w+;)`)
+)
+
+// start escapes a text that begins a paragraph or an item, where a few more
+// marks would be read as a heading, a quotation, a list, a line or a box to tick.
+func start(s string) string {
+	s = strings.TrimLeft(escape(s), " ")
+	number := len(s) - len(strings.TrimLeft(s, "0123456789"))
+	if opener.MatchString(s) {
+		return s[:number] + `\` + s[number:]
+	}
+	return s
+}
+
+var opener = regexp.MustCompile(`^([#>]|[-+]([\s-]|$)|\d+[.)](\s|$)|\[[ xX]\])`)
+
+// heading escapes a text on the line of a heading, where a last # would vanish.
+func heading(s string) string { return strings.ReplaceAll(escape(s), "#", `\#`) }

@@ -10,6 +10,7 @@ import (
 	"example.com/panelmath/examples/internal/brief"
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/grade"
+	"example.com/panelmath/internal/text"
 	"example.com/panelmath/panel"
 	"example.com/panelmath/panel/layout"
 	"example.com/panelmath/seam"
@@ -20,39 +21,51 @@ import (
 type Garment struct {
 	brief.Brief
 	Sizes grade.Run[Size]
+
+	solved panel.Solved // the plan, solved once for all sizes
 }
 
-// Size is one group of sizes: whom it fits, one of its two panels, where its
-// seams stop, and its yarn.
+// Size is one group of sizes: whom it fits, its pieces, where its seams stop,
+// and its yarn.
 type Size struct {
 	Group  grade.Group
 	Chest  grade.Body        // from the smallest member's low end to the largest's high end
 	Arm    grade.Body        // upper arm, likewise
-	Wanted gauge.Measurement // the round asked for: chest of the largest and ease
+	Wanted gauge.Measurement // the round asked for: chest of the largest and ease; of no meaning in a layout without ease
 	Panel  panel.Panel
+	Sleeve *panel.Panel
 	Sewn   seam.Garment // the layout, and how its pairs came about
 	Yarn   yarn.Quantity
 }
 
-// Back is the centre back seam, Side each of the two side seams.
-func (s Size) Back() seam.Join { return s.Sewn.Joins[0] }
-func (s Size) Side() seam.Join { return s.Sewn.Joins[1] }
+// Eased reports whether the layout is made to a round: chest and ease.
+func (g Garment) Eased() bool { return g.Layout != brief.Cocoon && g.Layout != brief.Poncho }
 
-// Length returns the finished length from shoulder to hem: half a panel.
-func (s Size) Length() gauge.Measurement { return s.Panel.Length.Times(half()) }
+// Join returns how a seam came about: "side". A layout without it has none.
+func (s Size) Join(name string) (seam.Join, bool) {
+	for _, j := range s.Sewn.Joins {
+		if j.Asked.Name == name {
+			return j, true
+		}
+	}
+	return seam.Join{}, false
+}
 
-// Round returns the finished measurement round the body: four panel widths.
-func (s Size) Round() gauge.Measurement { return s.Panel.Width.Times(gauge.Int(4)) }
-
-func half() gauge.Ratio {
-	h, _ := gauge.Share(1, 2)
-	return h
+// Measure returns a finished measure of the layout: "armhole depth". A layout
+// without it has nothing.
+func (s Size) Measure(name string) gauge.Measurement {
+	m, _ := s.Sewn.Layout.Measure(name)
+	return m
 }
 
 // Make works out every size of the brief. Its error is a *brief.Error that
 // names the field and the size.
 func Make(b brief.Brief) (Garment, error) {
-	g := Garment{Brief: b}
+	solved, err := b.Plan.Solve()
+	if err != nil {
+		return Garment{}, brief.Because("rows", err)
+	}
+	g := Garment{Brief: b, solved: solved}
 	for i := range b.Groups {
 		s, err := g.size(i)
 		if err != nil {
@@ -64,48 +77,41 @@ func Make(b brief.Brief) (Garment, error) {
 	return g, nil
 }
 
+// Only returns the garment in one size, named by its label with an en dash or a
+// hyphen. Its error names the labels there are.
+func (g Garment) Only(label string) (Garment, error) {
+	var labels []string
+	for i, s := range g.Sizes {
+		name := s.Group.Label()
+		if label == name || label == strings.ReplaceAll(name, "–", "-") {
+			g.Groups, g.Sizes = g.Groups[i:i+1], g.Sizes[i:i+1]
+			return g, nil
+		}
+		labels = append(labels, name)
+	}
+	return Garment{}, &brief.Error{Field: "size", Cause: fmt.Sprintf("got %s, want %s", text.Quote(label), strings.Join(labels, ", "))}
+}
+
 func (g Garment) size(i int) (s Size, fault *brief.Error) {
-	fail := func(field string, err error) (Size, *brief.Error) { return Size{}, brief.Because(field, err) }
 	var err error
 	s.Group = g.Groups[i]
 	if s.Chest, err = s.Group.Body(grade.Chest, g.Units); err != nil {
-		return fail("sizes", err)
+		return Size{}, brief.Because("sizes", err)
 	}
 	if s.Arm, err = g.arm(s.Group); err != nil {
-		return fail("sizes", err)
+		return Size{}, brief.Because("sizes", err)
 	}
-
-	// The panel: a quarter of the round wide, twice the length long.
-	s.Wanted = g.Ease.Finished(s.Chest.High.Measurement())
-	if s.Wanted.Sign() <= 0 {
-		return fail("ease", errors.New("leaves nothing of the chest's "+s.Chest.High.String()))
+	if s.Wanted = g.Ease.Finished(s.Chest.High.Measurement()); g.Eased() && s.Wanted.Sign() <= 0 {
+		return Size{}, brief.Because("ease", errors.New("leaves nothing of the chest's "+s.Chest.High.String()))
 	}
-	quarter, _ := gauge.Share(1, 4)
-	width, length := s.Wanted.Times(quarter), g.Length[i].Measurement().Times(gauge.Int(2))
-	if s.Panel, err = g.Plan.Panel(length, width, g.Fabric.Finished); err != nil {
-		return fail("length", err)
+	if fault = g.build(&s, i); fault != nil {
+		return Size{}, fault
 	}
-	// Where the smallest count that works every repeat is not the nearest, the
-	// garment is too short for its rows.
-	if n := s.Panel.Stitches; n.Off().Mul(gauge.Int(2)).Cmp(gauge.Int(max(n.Rule.Multiple, 1))) > 0 {
-		return fail("length", fmt.Errorf("%s sts long, and the rows need at least %d", n.Exact.Decimal(1), n.Value))
-	}
-
-	// The seams: from either hem up, open below the fold for neck and arms.
-	rectangle := layout.Rectangle{Stitches: s.Panel.Stitches.Value, Rows: s.Panel.Rows.Value, Gauge: g.Fabric.Finished}
-	s.Sewn, err = seam.OpenFront{Panel: rectangle, NeckDrop: g.NeckDrop[i].Measurement(), ArmholeDepth: g.ArmholeDepth[i].Measurement()}.Sew()
-	var wrong *gauge.FieldError
-	switch {
-	case errors.As(err, &wrong) && strings.HasPrefix(wrong.Field, "centre back"):
-		return fail("neck_drop", err)
-	case err != nil:
-		return fail("armhole_depth", err)
-	}
-	if err = (seam.Body{UpperArm: s.Arm.High.Measurement()}).Check(s.Sewn.Layout); err != nil {
-		return fail("armhole_depth", err)
+	if fault = g.fits(s, i); fault != nil {
+		return Size{}, fault
 	}
 	if s.Yarn, err = g.yarn(s); err != nil {
-		return fail("yarn", err)
+		return Size{}, brief.Because("yarn", err)
 	}
 	return s, nil
 }
@@ -125,22 +131,50 @@ func (g Garment) arm(group grade.Group) (grade.Body, error) {
 	return b, err
 }
 
+// piece returns the panel nearest to a length and a width of the garment, and
+// the rectangle it makes. The rows run along the length, or across it.
+func (g Garment) piece(length, width gauge.Measurement) (p panel.Panel, r layout.Rectangle, err error) {
+	if g.Crosswise {
+		length, width = width, length
+	}
+	if p, err = g.solved.Panel(length, width, g.Fabric.Finished); err != nil {
+		return p, r, err
+	}
+	// Rows that fix their count (fhdc 101) must fix the one that is asked for.
+	if n := p.Stitches; n.Rule.Multiple == gauge.MaxCount && n.Off().Mul(n.Off()).Cmp(gauge.Int(1)) >= 0 {
+		return p, r, fmt.Errorf("%s sts long, and the rows fix %d", n.Exact.Decimal(1), n.Value)
+	}
+	// Where the smallest count that works every repeat is not the nearest, the
+	// piece is too short for its rows.
+	if n := p.Stitches; n.Off().Mul(gauge.Int(2)).Cmp(gauge.Int(max(n.Rule.Multiple, 1))) > 0 {
+		return p, r, fmt.Errorf("%s sts long, and the rows need at least %d", n.Exact.Decimal(1), n.Value)
+	}
+	return p, layout.Rectangle{Stitches: p.Stitches.Value, Rows: p.Rows.Value, Gauge: g.Fabric.Finished, Crosswise: g.Crosswise}, nil
+}
+
+// yarn adds up the fabric of the pieces and the seams, each with its two ends.
 func (g Garment) yarn(s Size) (yarn.Quantity, error) {
-	area := yarn.Rectangle(s.Panel.Length, s.Panel.Width).Times(gauge.Int(2))
-	fabric, err := g.Yarn.Swatch.Fabric("two panels", area, g.Yarn.Label)
+	var lines []yarn.Line
+	add := func(l yarn.Line, err error) error {
+		lines = append(lines, l)
+		return err
+	}
+	if err := add(g.fabric(g.panels(), s.Panel)); err != nil {
+		return yarn.Quantity{}, err
+	}
+	if s.Sleeve != nil {
+		if err := add(g.fabric("two sleeves", *s.Sleeve)); err != nil {
+			return yarn.Quantity{}, err
+		}
+	}
+	seams, err := s.Sewn.Layout.Seams()
 	if err != nil {
 		return yarn.Quantity{}, err
 	}
-	lines := []yarn.Line{fabric}
-	for _, sewn := range []struct {
-		name string
-		join seam.Join
-	}{{"centre back seam", s.Back()}, {"first side seam", s.Side()}, {"second side seam", s.Side()}} {
-		line, err := g.Yarn.Sewing.Seam(sewn.name, sewn.join.Length)
-		if err != nil {
+	for _, sewn := range seams {
+		if err := add(g.Yarn.Sewing.Seam(sewn.Name, sewn.Length())); err != nil {
 			return yarn.Quantity{}, err
 		}
-		lines = append(lines, line)
 	}
 	return yarn.Buy(g.Yarn.Label, g.Yarn.Margin, lines...)
 }

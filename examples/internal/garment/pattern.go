@@ -4,14 +4,18 @@ import (
 	"fmt"
 	"strings"
 
+	"example.com/panelmath/examples/internal/brief"
 	"example.com/panelmath/examples/internal/document"
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/grade"
+	"example.com/panelmath/grade/caution"
 	"example.com/panelmath/panel"
 	"example.com/panelmath/panel/layout"
 	"example.com/panelmath/panel/row"
 	"example.com/panelmath/panel/schematic"
 	"example.com/panelmath/seam"
+	"example.com/panelmath/yarn/care"
+	"github.com/shopspring/decimal"
 )
 
 // Options say what a document holds beside the pattern.
@@ -22,50 +26,93 @@ type Options struct {
 
 // Document writes the pattern in the order of the trade.
 func (g Garment) Document(o Options) (document.Document, error) {
-	rows, err := g.Plan.Write(panel.Writing{Terms: g.Terms,
-		Stitches: runOf(g, func(s Size) int { return s.Panel.Stitches.Value }), Repeats: runOf(g, func(s Size) int { return s.Panel.Repeats })})
+	rows, err := g.rows(func(s Size) panel.Panel { return s.Panel })
 	if err != nil {
 		return document.Document{}, err
 	}
-	steps, err := seam.Finishing{Labels: runOf(g, func(s Size) string { return s.Group.Label() }), Centimetres: g.Units == gauge.Centimetre}.
-		Steps(runOf(g, func(s Size) seam.Garment { return s.Sewn }))
+	tails, end, err := g.finishing()
 	if err != nil {
 		return document.Document{}, err
 	}
-	d := document.Document{Title: g.Name, Sections: []document.Section{
-		{Heading: "Sizes", Blocks: g.sizes()},
-		{Heading: "Finished measurements", Blocks: g.measurements()},
-		{Heading: "Materials", Blocks: g.materials()},
-		{Heading: g.word("Gauge", "Tension"), Blocks: g.gauge()},
-		{Heading: "Notes", Blocks: g.notes()},
-		{Heading: "Abbreviations", Blocks: g.abbreviations(rows)},
-		{Heading: "Panel (make 2)", Blocks: instructions(rows)},
-		{Heading: "Finishing", Blocks: []document.Block{document.List{Numbered: true, Items: steps}}},
-	}}
+	how := "Panel (make 2)"
+	if g.Layout == brief.Cocoon {
+		how = "Panel (make 1)"
+	}
+	d := document.Document{Title: g.Name}
+	add := func(heading string, blocks ...document.Block) {
+		d.Sections = append(d.Sections, document.Section{Heading: heading, Blocks: blocks})
+	}
+	add("Sizes", g.sizes()...)
+	add("Finished measurements", g.measurements()...)
 	if o.Schematic {
-		svg, err := g.Schematic()
+		figure, err := g.figure()
 		if err != nil {
 			return document.Document{}, err
 		}
-		at := &d.Sections[1].Blocks
-		*at = append(*at, document.Figure{SVG: string(svg), Caption: "Schematic, to scale for size " + g.Sizes[len(g.Sizes)/2].Group.Label() + "; the numbers are those of the list above."})
+		add("Schematic", figure)
 	}
+	add("Materials", g.materials()...)
+	add(g.word("Gauge", "Tension"), g.gauge()...)
+	add("Notes", g.notes()...)
+	at := len(d.Sections)
+	add("Abbreviations")
+	add("Tails", document.List{Items: tails})
+	add(how, append(g.cautions("stitch pattern"), instructions(rows))...)
+	if g.Sizes[0].Sleeve != nil {
+		sleeve, err := g.rows(func(s Size) panel.Panel { return *s.Sleeve })
+		if err != nil {
+			return document.Document{}, err
+		}
+		add("Sleeve (make 2)", instructions(sleeve))
+	}
+	d.Sections = append(d.Sections, end...)
+	d.Sections[at].Blocks = g.abbreviations(d)
 	if o.Why {
 		for _, s := range g.Sizes {
-			d.Sections = append(d.Sections, document.Section{Heading: "Why these numbers: " + s.Group.Label(), Blocks: []document.Block{document.List{Items: g.why(s)}}})
+			add("Why these numbers: "+s.Group.Label(), document.List{Items: g.why(s)})
 		}
 	}
 	return d, nil
 }
 
+// rows writes the rows of one piece for all sizes.
+func (g Garment) rows(piece func(Size) panel.Panel) (panel.Instructions, error) {
+	return g.Plan.Write(panel.Writing{Terms: g.Terms,
+		Stitches: runOf(g, func(s Size) int { return piece(s).Stitches.Value }), Repeats: runOf(g, func(s Size) int { return piece(s).Repeats })})
+}
+
+// drawn is the size whose shape the schematic has.
+func (g Garment) drawn() int { return len(g.Sizes) / 2 }
+
 // Schematic draws the garment, one drawing for all sizes.
-func (g Garment) Schematic() ([]byte, error) {
+func (g Garment) Schematic() ([]byte, error) { return g.schematic().Draw() }
+
+func (g Garment) schematic() schematic.All {
 	return schematic.All{
 		Sizes:   runOf(g, func(s Size) layout.Layout { return s.Sewn.Layout }),
 		Labels:  runOf(g, func(s Size) string { return s.Group.Label() }),
-		Shape:   len(g.Sizes) / 2,
+		Shape:   g.drawn(),
 		Options: schematic.Options{Title: g.Name, Centimetres: g.Units == gauge.Centimetre},
-	}.Draw()
+	}
+}
+
+// figure is the schematic with its key as text, in the type of the page.
+func (g Garment) figure() (document.Figure, error) {
+	all := g.schematic()
+	all.Options.KeyApart = true
+	svg, err := all.Draw()
+	if err != nil {
+		return document.Figure{}, err
+	}
+	key, err := all.Key()
+	if err != nil {
+		return document.Figure{}, err
+	}
+	f := document.Figure{SVG: string(svg), Caption: "The pieces to scale, drawn in size " + g.Sizes[g.drawn()].Group.Label() + "; the letters stand for what the key says, in every size."}
+	for _, line := range key {
+		f.Key = append(f.Key, document.KeyLine(line))
+	}
+	return f, nil
 }
 
 func runOf[T any](g Garment, f func(Size) T) grade.Run[T] {
@@ -76,18 +123,20 @@ func runOf[T any](g Garment, f func(Size) T) grade.Run[T] {
 	return out
 }
 
-func instructions(rows panel.Instructions) []document.Block {
+func instructions(rows panel.Instructions) document.Block {
 	var block document.Instructions
 	for _, l := range rows.Lines {
 		block.Lines = append(block.Lines, document.Line{Label: l.Label, Text: l.Text + ".", Count: l.Count})
 	}
-	return []document.Block{block}
+	return block
 }
 
 // sentence makes a sentence of an explanation.
-func sentence(s string) string {
+func sentence(s string) string { return strings.TrimSuffix(sentenceStart(s), ".") + "." }
+
+func sentenceStart(s string) string {
 	r := []rune(s)
-	return strings.ToUpper(string(r[:1])) + strings.TrimSuffix(string(r[1:]), ".") + "."
+	return strings.ToUpper(string(r[:1])) + string(r[1:])
 }
 
 // word returns the US or the UK word.
@@ -124,11 +173,6 @@ func (g Garment) measure(f func(Size) gauge.Measurement) string {
 	return in(own) + " [" + in(other) + "]"
 }
 
-func (g Garment) one(m gauge.Measurement) string {
-	own, other := g.grids()
-	return own.Text(m) + " [" + other.Text(m) + "]"
-}
-
 func (g Garment) sizes() []document.Block {
 	labels := g.text(func(s Size) string { return s.Group.Label() })
 	t := document.Table{
@@ -159,18 +203,27 @@ func (g Garment) printed(group grade.Group, u gauge.Unit) string {
 }
 
 func (g Garment) measurements() []document.Block {
-	return []document.Block{
-		document.List{Items: []string{
-			"Round the body, all four panel widths: " + g.measure(Size.Round),
-			"Length, shoulder to hem: " + g.measure(Size.Length),
-			"Each panel, before folding: " + g.measure(func(s Size) gauge.Measurement { return s.Panel.Width }) + " wide, " +
-				g.measure(func(s Size) gauge.Measurement { return s.Panel.Length }) + " long",
-			"Armhole depth: " + g.measure(func(s Size) gauge.Measurement { return s.Side().Opening }),
-			"Neck drop at the centre back: " + g.measure(func(s Size) gauge.Measurement { return s.Back().Opening }),
-			"Ease over the largest chest of each size: " + g.measure(func(s Size) gauge.Measurement { return s.Round().Sub(s.Chest.High.Measurement()) }),
-		}},
-		document.Para{Text: "Measured after washing and blocking, inches to the nearest quarter and centimetres to the nearest half."},
+	names := map[string]string{
+		"round": "Round the body", "length": "Length", "width": "Width of a panel", "panel length": "Length of a panel, before joining",
+		"armhole depth": "Armhole depth", "armhole round": "Armhole, all round", "neck drop": "Neck drop at the centre back", "neck depth": "Neck depth in front",
+		"neck width": "Neck width", "neck round": "Neck opening, all round", "body opening": "Opening round the body", "hem round": "Hem, all round",
+		"sleeve length": "Sleeve length", "sleeve round": "Sleeve, all round",
 	}
+	var items []string
+	for _, m := range g.Sizes[0].Sewn.Layout.Measures {
+		name := names[m.Name]
+		if name == "" {
+			name = sentenceStart(m.Name)
+		}
+		items = append(items, name+": "+g.measure(func(s Size) gauge.Measurement { return s.Measure(m.Name) }))
+	}
+	items = append(items, "Each panel as it is worked: "+g.measure(func(s Size) gauge.Measurement { return s.Panel.Length })+" along the rows, "+
+		g.measure(func(s Size) gauge.Measurement { return s.Panel.Width })+" across them")
+	if g.Eased() {
+		items = append(items, "Ease over the largest chest of each size: "+g.measure(func(s Size) gauge.Measurement { return s.Measure("round").Sub(s.Chest.High.Measurement()) }))
+	}
+	return []document.Block{document.List{Items: items},
+		document.Para{Text: "Measured after washing and blocking, inches to the nearest quarter and centimetres to the nearest half."}}
 }
 
 func (g Garment) materials() []document.Block {
@@ -200,8 +253,15 @@ func (g Garment) materials() []document.Block {
 
 func (g Garment) hook() string {
 	s := g.Hook.String()
+	var labels []string
 	if us := g.Hook.US(); us != "" {
-		s += " (US " + us + ")"
+		labels = append(labels, "US "+us)
+	}
+	if uk := g.Hook.UK(); uk != "" && g.Terms == row.UK {
+		labels = append(labels, "old UK "+uk)
+	}
+	if len(labels) > 0 {
+		s += " (" + strings.Join(labels, ", ") + ")"
 	}
 	return s
 }
@@ -213,7 +273,7 @@ func up(x gauge.Ratio) string {
 }
 
 func (g Garment) gauge() []document.Block {
-	items := []string{"Finished, washed, blocked and dry: " + g.Fabric.Finished.String() + ", in the pattern of the rows below."}
+	items := []string{"Finished, washed, blocked and dry: " + g.Fabric.Finished.String() + g.elsewhere() + ", in the pattern of the rows below."}
 	if w := g.Fabric.Worked; w.Validate() == nil {
 		items = append(items, "On the hook, before washing: "+w.String()+".")
 	}
@@ -221,34 +281,186 @@ func (g Garment) gauge() []document.Block {
 		document.Para{Text: "Make a swatch larger than the span, treat it as you will treat the garment, and measure it then. With another " + g.word("gauge", "tension") + " the garment comes out in another size and takes another amount of yarn."}}
 }
 
-func (g Garment) notes() []document.Block {
-	items := []string{
-		"Written in " + g.Terms.String() + " terms.",
-		"The garment is two equal panels. Each is worked lengthwise: a row starts at one hem, goes over the shoulder and ends at the other hem. " +
-			"The foundation edges of the two meet at the centre back and open down the front; the last rows are the outer edges, each sewn to itself below the armhole.",
+// made tells how each layout is put together.
+func (g Garment) made() string {
+	way := "Each is worked lengthwise: "
+	if g.Crosswise {
+		way = "Each is worked crosswise: "
 	}
-	items = append(items, g.Plan.Starts(g.RowStart, g.Terms)...)
-	if g.Fabric.Worked.Validate() == nil {
-		items = append(items, "A panel fresh off the hook measures about "+g.measure(func(s Size) gauge.Measurement { return g.worked(s, false) })+" wide and "+
-			g.measure(func(s Size) gauge.Measurement { return g.worked(s, true) })+" long; blocking brings it to the finished measurements.")
+	switch g.Layout {
+	case brief.OpenFront, brief.ClosedFront:
+		joined := "meet at the centre back and open down the front"
+		if g.Layout == brief.ClosedFront {
+			joined = "meet at the centre back and the centre front and leave the neck open"
+		}
+		if g.Crosswise {
+			return "The garment is two equal panels. " + way + "a row runs across the panel, and the panel grows from one hem over the shoulder to the other hem. " +
+				"The inner edges of the two " + joined + "; the outer edges are each sewn to themselves below the armhole."
+		}
+		return "The garment is two equal panels. " + way + "a row starts at one hem, goes over the shoulder and ends at the other hem. " +
+			"The foundation edges of the two " + joined + "; the last rows are the outer edges, each sewn to itself below the armhole."
+	case brief.FrontAndBack:
+		rows := "a row runs from hem to shoulder or back, and the panel grows from one side to the other. "
+		if g.Crosswise {
+			rows = "a row runs from side to side, and the panel grows from the hem to the shoulder. "
+		}
+		s := "The garment is a front and a back, two equal panels. " + way + rows + "They are joined at the shoulders, which leaves a slit for the neck, and at the sides below the armholes."
+		if g.Sizes[0].Sleeve != nil {
+			s += " Two rectangles worked in the same way are the sleeves."
+		}
+		return s
+	case brief.Cocoon:
+		return "The garment is one rectangle, folded at the middle of its length. " + map[bool]string{
+			false: "It is worked lengthwise: a row runs from one end over the fold to the other.",
+			true:  "It is worked crosswise: a row runs from side to side, and the rectangle grows from one end to the other."}[g.Crosswise] +
+			" Each side is sewn to itself from the open end up to the armhole at the fold; the open ends make the opening for the body."
 	}
-	return []document.Block{document.List{Items: items}}
+	return "The garment is two equal rectangles. " + way + map[bool]string{false: "a row runs the long way.", true: "a row runs the short way."}[g.Crosswise] +
+		" The short end of each is sewn to the long side of the other; what is left of the two long sides is the neck."
 }
 
-func (g Garment) worked(s Size, long bool) gauge.Measurement {
-	m, err := g.Fabric.WorkLength(s.Panel.Width) // rows lie across the panel
-	if long {
-		m, err = g.Fabric.WorkWidth(s.Panel.Length)
+// elsewhere gives the finished gauge over the span that a ruler in the other
+// unit shows, to a tenth: 4 in are not 10 cm.
+func (g Garment) elsewhere() string {
+	span := gauge.Length{Value: decimal.NewFromInt(10), Unit: gauge.Centimetre}
+	if g.Units == gauge.Centimetre {
+		span = gauge.Length{Value: decimal.NewFromInt(4), Unit: gauge.Inch}
 	}
+	f := g.Fabric.Finished
+	sts, err := f.Stitches.Exact(span.Measurement())
 	if err != nil {
-		return gauge.Measurement{}
+		return ""
+	}
+	rows, err := f.Rows.Exact(span.Measurement())
+	if err != nil {
+		return ""
+	}
+	return fmt.Sprintf(" (about %v sts and %v rows = %v)", sts.Decimal(1), rows.Decimal(1), span)
+}
+
+func (g Garment) notes() []document.Block {
+	items := []string{"Written in " + g.Terms.String() + " terms.", g.made(),
+		"The count at the end of a row is what the row has when it is done."}
+	if p := g.Sizes[0].Panel; p.Chains == 0 {
+		items = append(items, "The first row makes its own chain as it goes (foundation stitches), so that its edge gives as much as the fabric.")
+	}
+	items = append(items, g.Plan.Starts(g.RowStart, g.Terms)...)
+	if p := g.Sizes[0].Panel; g.spaced(p) {
+		items = append(items, "The last row has chain spaces; where it is sewn, each chain counts as a st.")
+	}
+	if g.Fabric.Worked.Validate() == nil {
+		items = append(items, "Before blocking, a panel fresh off the hook measures about "+g.measure(func(s Size) gauge.Measurement { return g.worked(s, true) })+" along the rows and "+
+			g.measure(func(s Size) gauge.Measurement { return g.worked(s, false) })+" across them; blocking brings it to the finished measurements.")
+	}
+	blocks := []document.Block{document.List{Items: items}}
+	for _, c := range care.Cautions(care.Hands) {
+		blocks = append(blocks, document.Caution{Text: c.Text})
+	}
+	return blocks
+}
+
+// spaced reports whether the last row of a panel has chain spaces.
+func (g Garment) spaced(p panel.Panel) bool {
+	steps, err := g.Plan.Steps(p.Stitches.Value, p.Repeats)
+	return err == nil && len(steps) > 0 && steps[len(steps)-1].Made.Spaces > 0
+}
+
+// worked returns a panel's length along the rows, or across them, on the hook.
+func (g Garment) worked(s Size, along bool) gauge.Measurement {
+	f, m := g.Fabric.WorkLength, s.Panel.Width
+	if along {
+		f, m = g.Fabric.WorkWidth, s.Panel.Length
+	}
+	m, err := f(m)
+	if err != nil {
+		return gauge.Measurement{} // the brief's gauges are valid
 	}
 	return m
 }
 
-func (g Garment) abbreviations(rows panel.Instructions) []document.Block {
+// blocking names each method with what the sources say of it for the fibre.
+func (g Garment) blocking() ([]document.Block, error) {
+	advice, err := care.ForLabel(g.Yarn.Fibre)
+	if err != nil {
+		return nil, err
+	}
+	pieces := "both panels"
+	if g.Layout == brief.Cocoon {
+		pieces = "the panel"
+	}
+	first := "Before any seam, block " + pieces + " to " + g.measure(func(s Size) gauge.Measurement { return s.Panel.Length }) + " along the rows by " +
+		g.measure(func(s Size) gauge.Measurement { return s.Panel.Width }) + " across them"
+	if g.Sizes[0].Sleeve != nil {
+		first += ", and the sleeves to " + g.measure(func(s Size) gauge.Measurement { return s.Sleeve.Length }) + " by " + g.measure(func(s Size) gauge.Measurement { return s.Sleeve.Width })
+	}
+	blocks := []document.Block{document.Para{Text: first + ". Pin them, let them dry, then unpin."}}
+	var methods []string
+	steam := false
+	for _, a := range advice {
+		text := sentenceStart(a.Method.String()) + " blocking: " + a.Verdict.String()
+		if a.Note != "" {
+			text += ". " + sentenceStart(a.Note)
+		}
+		methods = append(methods, text+".")
+		steam = steam || a.Method == care.Steam && a.Verdict != care.Avoid
+	}
+	blocks = append(blocks, document.Para{Text: "Ways to block (" + g.Yarn.Fibre + "); the care symbols of the yarn's label go first:"}, document.List{Items: methods})
+	if steam {
+		for _, c := range care.Cautions(care.SteamBurns) {
+			blocks = append(blocks, document.Caution{Text: c.Text})
+		}
+	}
+	return blocks, nil
+}
+
+// cautions for whoever wears it, where they belong.
+func (g Garment) cautions(place string) (blocks []document.Block) {
+	for _, c := range caution.For(g.Chart.Name) {
+		if c.Place == place {
+			blocks = append(blocks, document.Caution{Text: c.Text + " (" + c.Source + ")"})
+		}
+	}
+	return blocks
+}
+
+// finishing returns blocking, seams and the end, in sections; tails are read
+// before the panels are made.
+func (g Garment) finishing() (tails []string, sections []document.Section, err error) {
+	t, err := seam.Finishing{Labels: runOf(g, func(s Size) string { return s.Group.Label() }), Centimetres: g.Units == gauge.Centimetre,
+		Sewing: seam.Sewing{Measured: g.sewn(), End: g.Yarn.Sewing.End.Measurement()}}.
+		Write(runOf(g, func(s Size) seam.Garment { return s.Sewn }))
+	if err != nil {
+		return nil, nil, err
+	}
+	blocking, err := g.blocking()
+	if err != nil {
+		return nil, nil, err
+	}
+	end := append([]document.Block{document.List{Items: t.Ending}}, append(g.cautions("finishing"), g.cautions("ties and edgings")...)...)
+	if use := g.cautions("use of the garment"); g.Chart.Name != "women" && g.Chart.Name != "men" {
+		end = append(end, use...)
+	}
+	return t.Tails, []document.Section{
+		{Heading: "Blocking", Blocks: blocking},
+		{Heading: "Seams", Blocks: []document.Block{document.List{Numbered: true, Items: t.Joining}}},
+		{Heading: "Finishing", Blocks: append(end, document.Para{Text: caution.Deference})},
+	}, nil
+}
+
+// sewn returns the yarn per length of seam that the quantity was worked out
+// with.
+func (g Garment) sewn() gauge.Ratio {
+	r, err := gauge.FromDecimal(g.Yarn.Sewing.Factor)
+	if err != nil {
+		return gauge.Ratio{} // the brief was read with its bounds
+	}
+	return r
+}
+
+// abbreviations lists what the pattern uses, and nothing else.
+func (g Garment) abbreviations(d document.Document) []document.Block {
 	var items []string
-	for _, a := range rows.Abbreviations() {
+	for _, a := range row.Abbreviations(d.Text(), g.Terms) {
 		items = append(items, a.Abbr+": "+a.Meaning)
 	}
 	return []document.Block{document.List{Items: items}}

@@ -4,39 +4,49 @@ import (
 	"fmt"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/panel"
+	"example.com/panelmath/seam"
 )
 
 // why returns one sentence for every derived number of a size.
 func (g Garment) why(s Size) []string {
-	own := g.Units
-	in := func(m gauge.Measurement) string { return about(m.In(own)) + " " + own.String() }
-	p := s.Panel
-	half := fmt.Sprintf("half of %d sts", p.Stitches.Value)
-	out := []string{
-		fmt.Sprintf("Round asked for: the chest of size %s, %v at its high end, with %v of ease is %s; a quarter of it, %s, is the width of each panel.",
-			s.Group.Largest(), s.Chest.High, g.Ease, in(s.Wanted), in(s.Wanted.Times(quarter()))),
-		fmt.Sprintf("Rows: %s.", p.Rows.ExplainIn(own)),
-		fmt.Sprintf("Repeats: %d rows, less %d opening and %d closing, are %d repeats of %d rows.",
-			p.Rows.Value, len(g.Plan.Opening), len(g.Plan.Closing), p.Repeats, len(g.Plan.Repeat)),
-		fmt.Sprintf("Width of a panel: %d rows at %v are %s.", p.Rows.Value, g.Fabric.Finished, in(p.Width)),
-		fmt.Sprintf("Round: four panel widths of %s are %s.", in(p.Width), in(s.Round())),
-		fmt.Sprintf("Stitches: %s.", p.Stitches.ExplainIn(own)),
-		fmt.Sprintf("Length: %s at %v is %s.", half, g.Fabric.Finished, in(s.Length())),
+	in := func(m gauge.Measurement) string { return about(m.In(g.Units)) + " " + g.Units.String() }
+	var out []string
+	say := func(format string, a ...any) { out = append(out, fmt.Sprintf(format, a...)) }
+	if g.Eased() {
+		say("Round asked for: the chest of size %s, %v at its high end, with %v of ease is %s.", s.Group.Largest(), s.Chest.High, g.Ease, in(s.Wanted))
+	}
+	piece := func(name string, p panel.Panel) {
+		say("%s, stitches: %s.", name, p.Stitches.ExplainIn(g.Units))
+		say("%s, rows: %s.", name, p.Rows.ExplainIn(g.Units))
+		say("%s, repeats: %d rows less %d of opening and closing are %d repeats of %d rows.", name, p.Rows.Value, p.Rows.Value-p.Repeats*len(g.Plan.Repeat), p.Repeats, len(g.Plan.Repeat))
+		say("%s, along the row: %d sts at %v are %s.", name, p.Stitches.Value, g.Fabric.Finished, in(p.Length))
+		say("%s, across the rows: %d rows at %v are %s.", name, p.Rows.Value, g.Fabric.Finished, in(p.Width))
+	}
+	piece("Panel", s.Panel)
+	if s.Sleeve != nil {
+		piece("Sleeve", *s.Sleeve)
 	}
 	for _, j := range s.Sewn.Joins {
 		out = append(out, sentence(j.Explain()))
 	}
-	out = append(out, fmt.Sprintf("Armhole round: twice the depth of %s is %s, and the upper arm of size %s is %v.",
-		in(s.Side().Opening), in(s.Side().Opening.Times(gauge.Int(2))), s.Group.Largest(), s.Arm.High))
+	if seams, err := s.Sewn.Layout.Seams(); err == nil {
+		for _, sewn := range seams {
+			if plan, err := seam.MatchSeam(sewn).Explain(); err == nil && !sewn.Like() {
+				say("%s, eased: %s.", sentenceStart(sewn.Name), plan)
+			}
+		}
+	}
+	for _, m := range s.Sewn.Layout.Measures {
+		say("%s, finished: %s.", sentenceStart(m.Name), in(m.Length))
+	}
+	if round, ok := s.Sewn.Layout.Measure("armhole round"); ok {
+		say("The armhole, %s round, takes the upper arm of size %s, %v.", in(round), s.Group.Largest(), s.Arm.High)
+	}
 	for _, line := range s.Yarn.Explain() {
 		out = append(out, sentence(line))
 	}
 	return out
-}
-
-func quarter() gauge.Ratio {
-	q, _ := gauge.Share(1, 4)
-	return q
 }
 
 // about prints x to three places, and says where that is not all of it.

@@ -1,0 +1,97 @@
+package main
+
+import (
+	"errors"
+	"strings"
+
+	"example.com/panelmath/gauge"
+	"example.com/panelmath/gauge/offgauge"
+	"example.com/panelmath/grade/notation"
+	"example.com/panelmath/internal/text"
+)
+
+// others are more numbers of the pattern: those of an edging, a pocket, a
+// collar. With a rule each new number obeys it. Without one, numbers that are
+// all odd or all even in the pattern stay alike; whether odd or even, whichever
+// comes nearer.
+type others struct {
+	text    string
+	counted gauge.Counted
+	numbers []int
+	rule    *gauge.Rule
+}
+
+// parseOthers reads `98 (106) sts, multiple of 4 + 2`, `98, 30 sts` and
+// `91 rows`.
+func parseOthers(s string) (o others, err error) {
+	if len(s) > text.Limit {
+		return o, errors.New("text too long; at most 10000 characters")
+	}
+	o.text = strings.TrimSpace(s)
+	list := o.text
+	for _, word := range []struct {
+		name    string
+		counted gauge.Counted
+	}{{"sts", gauge.Stitches}, {"stitches", gauge.Stitches}, {"rows", gauge.Rows}} {
+		before, after, ok := strings.Cut(o.text, " "+word.name)
+		if !ok || after != "" && !strings.HasPrefix(after, ",") {
+			continue
+		}
+		list, o.counted = before, word.counted
+		if rule := strings.TrimSpace(strings.TrimPrefix(after, ",")); rule != "" {
+			r, err := gauge.ParseRule(rule)
+			if err != nil {
+				return o, err
+			}
+			o.rule = &r
+		}
+	}
+	if o.counted == 0 {
+		return o, errors.New(`want numbers and what they count: "98 (106) sts", "91 rows"`)
+	}
+	if !strings.ContainsAny(list, "([") {
+		// Numbers of several places, and not of several sizes.
+		words := strings.FieldsFunc(list, func(r rune) bool { return r == ',' || r == ' ' })
+		if len(words) == 0 {
+			return o, errors.New("want a number before what it counts")
+		}
+		list = words[0]
+		if len(words) > 1 {
+			list += " (" + strings.Join(words[1:], ", ") + ")"
+		}
+	}
+	o.numbers, err = notation.ReadNumbers(list, 0)
+	return o, err
+}
+
+// at returns the new numbers.
+func (o others) at(pattern, mine gauge.Gauge) ([]gauge.Count, error) {
+	c := offgauge.Change{Pattern: pattern.Stitches, Mine: mine.Stitches}
+	if o.counted == gauge.Rows {
+		c = offgauge.Change{Pattern: pattern.Rows, Mine: mine.Rows}
+	}
+	var counts []gauge.Count
+	var err error
+	switch {
+	case o.rule != nil:
+		counts, err = c.Counts(o.numbers, *o.rule)
+	case o.alike():
+		counts, err = c.Alike(o.numbers, 2)
+	default:
+		counts, err = c.Counts(o.numbers, gauge.Rule{})
+	}
+	for i := range counts {
+		counts[i].Counted = o.counted
+	}
+	return counts, err
+}
+
+// alike reports whether there are several numbers, all odd or all even.
+func (o others) alike() bool {
+	for _, n := range o.numbers {
+		if n%2 != o.numbers[0]%2 {
+			return false
+		}
+	}
+	return len(o.numbers) > 1
+}

@@ -1,0 +1,455 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"strings"
+
+	"example.com/panelmath/examples/internal/document"
+	"example.com/panelmath/examples/internal/garment"
+	"example.com/panelmath/gauge"
+	"example.com/panelmath/grade"
+	"example.com/panelmath/grade/notation"
+	"example.com/panelmath/panel/layout"
+	"example.com/panelmath/seam"
+	"example.com/panelmath/yarn"
+	"example.com/panelmath/yarn/weight"
+)
+
+// document writes the reply in the order in which a maker decides.
+func (a reply) document() (document.Document, error) {
+	d := document.Document{Title: a.pattern.Name + ", at your gauge", Sections: []document.Section{
+		{Heading: "The two gauges", Blocks: a.gauges()},
+		{Heading: "If you follow the pattern as it is written", Blocks: a.asWritten()},
+	}}
+	if a.wanted != nil {
+		d.Sections = append(d.Sections, document.Section{Heading: "Which size to follow", Blocks: a.whichSize()})
+	}
+	d.Sections = append(d.Sections, document.Section{Heading: "New numbers", Blocks: a.newNumbers()})
+	if len(a.others) > 0 {
+		d.Sections = append(d.Sections, document.Section{Heading: "Other numbers of the pattern", Blocks: a.otherNumbers()})
+	}
+	d.Sections = append(d.Sections, document.Section{Heading: "Yarn", Blocks: a.yarns()})
+	if len(a.renewed) > 0 {
+		worked, err := a.worked()
+		if err != nil {
+			return document.Document{}, err
+		}
+		d.Sections = append(d.Sections, worked...)
+	}
+	if a.why {
+		for _, r := range a.renewed {
+			d.Sections = append(d.Sections, document.Section{Heading: "Why these numbers: " + r.Group.Label(), Blocks: []document.Block{document.List{Items: a.explain(r)}}})
+		}
+	}
+	return d, nil
+}
+
+// worked returns the rows and the finishing with the new numbers: what follows
+// the abbreviations in the written pattern.
+func (a reply) worked() ([]document.Section, error) {
+	d, err := a.fresh.Document(garment.Options{})
+	if err != nil {
+		return nil, err
+	}
+	for i, s := range d.Sections {
+		if s.Heading == "Abbreviations" {
+			rest := d.Sections[i+1:]
+			for j := range rest {
+				rest[j].Heading += ", with your numbers"
+			}
+			return rest, nil
+		}
+	}
+	return nil, nil
+}
+
+// both prints measurements in both units, that of the pattern first.
+func (a reply) both(m ...gauge.Measurement) string {
+	if a.pattern.Units == gauge.Centimetre {
+		return notation.Both(m, gauge.HalfCentimetre, gauge.QuarterInch)
+	}
+	return notation.Both(m, gauge.QuarterInch, gauge.HalfCentimetre)
+}
+
+// off says how much more or less than wanted a measurement is.
+func (a reply) off(m gauge.Measurement) string {
+	switch m.Sign() {
+	case 0:
+		return "just what you want"
+	case 1:
+		return a.both(m) + " more than you want"
+	}
+	return a.both(m.Times(gauge.Int(-1))) + " less than you want"
+}
+
+func (a reply) gauges() []document.Block {
+	pattern, mine := a.pattern.Fabric.Finished, a.mine
+	items := []string{
+		"The pattern: " + pattern.String() + ".",
+		"Yours: " + mine.String() + ", measured on a piece that was washed, blocked and dried as the garment will be.",
+	}
+	for _, d := range []struct {
+		what, more, less string
+		pattern, mine    gauge.Over
+	}{
+		{"Along a row, the same number of stitches comes out", "longer", "shorter", pattern.Stitches, mine.Stitches},
+		{"Across the rows, the same number of rows comes out", "taller", "less tall", pattern.Rows, mine.Rows},
+	} {
+		items = append(items, d.what+" "+change(d.pattern, d.mine, d.more, d.less)+".")
+	}
+	return []document.Block{document.List{Items: items}}
+}
+
+// change says how much longer the same count is at another gauge.
+func change(pattern, mine gauge.Over, more, less string) string {
+	one := gauge.MeasurementOf(gauge.Int(1), gauge.Inch)
+	was, _ := pattern.Exact(one) // of gauges that were read, which are valid
+	is, _ := mine.Exact(one)
+	times, _ := was.Quo(is)
+	percent := times.Sub(gauge.Int(1)).Mul(gauge.Int(100))
+	switch percent.Sign() {
+	case 0:
+		return "the same"
+	case 1:
+		return percent.Decimal(1).String() + "% " + more
+	}
+	return percent.Mul(gauge.Int(-1)).Decimal(1).String() + "% " + less
+}
+
+// order tells in which order the sizes stand; nothing where there is one.
+func order[T any](sizes []T, label func(T) string) string {
+	if len(sizes) < 2 {
+		return ""
+	}
+	return "The sizes stand in this order: " + grade.Text(sizes, label) + "; one number alone is for every size. "
+}
+
+func (a reply) asWritten() []document.Block {
+	var fine grade.Run[followed]
+	for _, f := range a.followed {
+		if f.fault == nil {
+			fine = append(fine, f)
+		}
+	}
+	var blocks []document.Block
+	if len(fine) > 0 {
+		label := func(f followed) string { return f.Group.Label() }
+		intro := order(fine, label)
+		if intro == "" {
+			intro = "Size " + label(fine[0]) + ". "
+		}
+		blocks = []document.Block{
+			document.Para{Text: intro + "First what you would get, then what the pattern says."},
+			document.List{Items: a.measures(runOf(fine, func(f followed) layout.Layout { return f.made }), runOf(fine, func(f followed) layout.Layout { return f.Sewn.Layout }),
+				runOf(fine, func(f followed) garment.Size { return f.Size }))},
+		}
+	}
+	for _, f := range a.followed {
+		switch {
+		case f.fault != nil:
+			blocks = append(blocks, document.Para{Text: "Size " + f.Group.Label() + " cannot be sewn together with the pattern's numbers at your gauge: " + f.fault.Error() + "."})
+		case f.unfit != nil:
+			blocks = append(blocks, document.Para{Text: "Size " + f.Group.Label() + " would not fit: " + a.misfit(f.unfit) + "."})
+		}
+	}
+	return blocks
+}
+
+// misfit says in the units of the pattern what can't be put on.
+func (a reply) misfit(err error) string {
+	var all interface{ Unwrap() []error }
+	if errors.As(err, &all) {
+		var parts []string
+		for _, e := range all.Unwrap() {
+			parts = append(parts, a.misfit(e))
+		}
+		return strings.Join(parts, "; ")
+	}
+	var f *seam.FitError
+	if !errors.As(err, &f) {
+		return err.Error()
+	}
+	return fmt.Sprintf("the %s is %s, and the %s is %s", f.Part, a.both(f.Got), f.Wearer, a.both(f.Want))
+}
+
+func runOf[T, U any](r []T, f func(T) U) grade.Run[U] {
+	out := make(grade.Run[U], len(r))
+	for i, v := range r {
+		out[i] = f(v)
+	}
+	return out
+}
+
+// measures prints every finished measure, now and before, and what the round
+// leaves over the largest chest of each size.
+func (a reply) measures(now, before grade.Run[layout.Layout], sizes grade.Run[garment.Size]) (items []string) {
+	for _, m := range now[0].Measures {
+		of := func(l layout.Layout) gauge.Measurement {
+			m, _ := l.Measure(m.Name)
+			return m
+		}
+		items = append(items, fmt.Sprintf("%s: %s; the pattern: %s", title(m.Name), a.both(runOf(now, of)...), a.both(runOf(before, of)...)))
+	}
+	if _, ok := now[0].Measure("round"); ok {
+		ease := func(of grade.Run[layout.Layout]) string {
+			var m grade.Run[gauge.Measurement]
+			for i, l := range of {
+				round, _ := l.Measure("round")
+				m = append(m, round.Sub(sizes[i].Chest.High.Measurement()))
+			}
+			return a.both(m...)
+		}
+		items = append(items, "Ease over the largest chest of the size: "+ease(now)+"; the pattern: "+ease(before))
+	}
+	return items
+}
+
+func title(s string) string { return strings.ToUpper(s[:1]) + s[1:] }
+
+func (a reply) whichSize() []document.Block {
+	w := a.wanted
+	ask := "You want " + a.both(w.round) + " round the body"
+	if w.body.Unit.Valid() {
+		ask += fmt.Sprintf(": your chest of %v and %v of ease", w.body, w.ease)
+	}
+	blocks := []document.Block{document.Para{Text: ask + "."}}
+	var items []string
+	for _, i := range w.nearest {
+		f := a.followed[i]
+		round, _ := f.made.Measure("round")
+		length, _ := f.made.Measure("length")
+		own, _ := f.Sewn.Layout.Measure("length")
+		s := fmt.Sprintf("Size %s, worked as written at your gauge, comes out %s round, %s", f.Group.Label(), a.both(round), a.off(round.Sub(w.round)))
+		if w.body.Unit.Valid() {
+			s += ", with " + a.both(round.Sub(w.body.Measurement())) + " of ease"
+		}
+		s += fmt.Sprintf(". It will be %s long; the pattern's is %s.", a.both(length), a.both(own))
+		items = append(items, s)
+	}
+	switch len(items) {
+	case 0:
+		return append(blocks, document.Para{Text: "No size can be followed as it is written."})
+	case 1:
+		return append(blocks, document.Para{Text: "Of the sizes as they are written this one comes nearest: " + items[0]})
+	}
+	return append(blocks, document.Para{Text: "Two sizes as they are written come equally near:"}, document.List{Items: items})
+}
+
+func (a reply) newNumbers() []document.Block {
+	var blocks []document.Block
+	for _, l := range a.lost {
+		blocks = append(blocks, document.Para{Text: "Size " + l.label + " has no numbers at your gauge: " + l.why.Error() + "."})
+	}
+	if len(a.renewed) == 0 {
+		return blocks
+	}
+	intro := order(a.renewed, func(r renewed) string { return r.Group.Label() })
+	switch {
+	case a.wanted != nil:
+		intro = fmt.Sprintf("For the round you want, with the lengths and openings of size %s. ", a.renewed[0].Group.Label())
+	case intro == "":
+		intro = "Size " + a.renewed[0].Group.Label() + ". "
+	}
+	blocks = append(blocks, document.Para{Text: intro + "Write these into the pattern instead of its own."})
+	var items []string
+	number := func(name string, f func(garment.Size) string) {
+		items = append(items, fmt.Sprintf("%s: %s, instead of %s", name, grade.Text(a.renewed, func(r renewed) string { return f(r.Size) }),
+			grade.Text(a.renewed, func(r renewed) string { return f(r.was) })))
+	}
+	first := a.renewed[0]
+	if first.Panel.Chains > 0 {
+		number("Chains to begin with", func(s garment.Size) string { return fmt.Sprint(s.Panel.Chains) })
+	}
+	stitches := "Stitches in a row"
+	if r := first.Panel.Stitches.Rule; r.Multiple > 1 {
+		stitches += ", a " + gauge.Rule{Multiple: r.Multiple, Plus: r.Plus}.String() + " as the rows need it"
+	}
+	number(stitches, func(s garment.Size) string { return fmt.Sprint(s.Panel.Stitches.Value) })
+	number("Rows in all", func(s garment.Size) string { return fmt.Sprint(s.Panel.Rows.Value) })
+	if len(a.fresh.Plan.Repeat) > 0 {
+		number("Times that the repeat is worked, the first time included", func(s garment.Size) string { return fmt.Sprint(s.Panel.Repeats) })
+	}
+	number("The last row is worked on the", func(s garment.Size) string { return a.fresh.Plan.End(s.Panel.Repeats).Side.String() })
+	for _, j := range first.Sewn.Joins {
+		number("Pairs to join, "+j.Asked.Name, func(s garment.Size) string { return fmt.Sprint(pairs(s.Sewn, j.Asked.Name)) })
+	}
+	blocks = append(blocks, document.List{Items: items},
+		document.Para{Text: "With these numbers the garment measures, beside what the pattern says:"},
+		document.List{Items: a.measures(runOf(a.renewed, func(r renewed) layout.Layout { return r.Sewn.Layout }), runOf(a.renewed, func(r renewed) layout.Layout { return r.was.Sewn.Layout }),
+			runOf(a.renewed, func(r renewed) garment.Size { return r.was }))})
+	if w := a.wanted; w != nil {
+		round, _ := first.Sewn.Layout.Measure("round")
+		s := "The round is " + a.off(round.Sub(w.round)) + "."
+		if step, ok := first.step(round, len(a.fresh.Plan.Repeat)); ok {
+			s += " One repeat more or less changes it by " + a.both(step) + "."
+		}
+		blocks = append(blocks, document.Para{Text: s})
+	}
+	if a.deepened.Sign() > 0 {
+		blocks = append(blocks, document.Para{Text: "The armhole is deeper than the pattern's, " + a.both(a.deepened) + " at least, so that your arm of " + a.arm.String() + " just goes through; for more room give a larger -arm."})
+	}
+	fits := true
+	for _, r := range a.renewed {
+		if r.unfit != nil {
+			fits = false
+			blocks = append(blocks, document.Para{Text: "With these numbers size " + r.Group.Label() + " would not fit: " + a.misfit(r.unfit) + "."})
+		}
+	}
+	if fits && len(first.Sewn.Joins) > 0 {
+		s := "No opening is smaller than the designer asked for; in the pattern it may be larger by less than a stitch, since pairs are whole."
+		if _, ok := first.Sewn.Layout.Measure("armhole round"); ok {
+			s += " Arms go through their openings."
+		}
+		blocks = append(blocks, document.Para{Text: s})
+	}
+	return blocks
+}
+
+// step returns what one repeat adds to the round, where the rows run lengthwise
+// so that repeats add to it.
+func (r renewed) step(round gauge.Measurement, rows int) (gauge.Measurement, bool) {
+	share, err := gauge.Share(rows, r.Panel.Rows.Value)
+	lengthwise := r.Sewn.Layout.Pieces[0].Foundation != layout.Bottom
+	return round.Times(share), err == nil && lengthwise && rows > 0
+}
+
+func pairs(g seam.Garment, name string) int {
+	for _, j := range g.Joins {
+		if j.Asked.Name == name {
+			return j.Pairs
+		}
+	}
+	return 0
+}
+
+func (a reply) otherNumbers() []document.Block {
+	var items []string
+	for i, o := range a.others {
+		items = append(items, fmt.Sprintf("%s: now %s %s%s.", o.text, grade.Text(a.counts[i], func(c gauge.Count) string { return fmt.Sprint(c.Value) }), o.counted, o.rest(a.counts[i])))
+		for _, c := range a.counts[i] {
+			items = append(items, title(c.ExplainIn(a.pattern.Units))+".")
+		}
+	}
+	return []document.Block{document.List{Items: items}}
+}
+
+// rest says what the new numbers have in common, where the pattern's do.
+func (o others) rest(counts []gauge.Count) string {
+	switch {
+	case o.rule != nil || !o.alike():
+		return ""
+	case counts[0].Value%2 == 0:
+		return ", all even, since the pattern's are alike as well"
+	}
+	return ", all odd, since the pattern's are alike as well"
+}
+
+// yarns says what to buy either way, beside what the pattern says.
+func (a reply) yarns() []document.Block {
+	y := a.pattern.Yarn
+	_, distinct := a.strands(a.pattern.Brief)
+	var items []string
+	for i := range distinct {
+		var fine grade.Run[yarn.Quantity]
+		for _, f := range a.followed {
+			if f.fault == nil {
+				fine = append(fine, f.yarn[i])
+			}
+		}
+		if len(fine) > 0 {
+			items = append(items, "Following the pattern as it is written: "+buy(fine)+".")
+		}
+		if len(a.renewed) > 0 {
+			items = append(items, "With the new numbers: "+buy(runOf(a.renewed, func(r renewed) yarn.Quantity { return r.yarn[i] }))+".")
+		}
+	}
+	items = append(items, "The pattern: "+buy(runOf(a.pattern.Sizes, func(s garment.Size) yarn.Quantity { return s.Yarn }))+".")
+	blocks := []document.Block{document.Para{Text: order(a.pattern.Sizes, func(s garment.Size) string { return s.Group.Label() }) +
+		fmt.Sprintf("All quantities have %v to spare, as the pattern has. Buy all skeins of one dye lot.", y.Margin)}, document.List{Items: items}}
+	if a.swatch == nil {
+		blocks = append(blocks, document.Para{Text: "The fabric is reckoned from what the pattern's own takes, stitch for stitch or area for area, whichever is more. " +
+			"As a rule the truth lies between the two, so that less may do. To know, weigh a piece of your own fabric and give it with -swatch."})
+	}
+	if len(a.labels) > 0 {
+		blocks = append(blocks, document.Para{Text: a.grist() + " Length is what counts, so the mass differs where the yarn is finer or thicker; your swatch tells whether the fabric pleases."})
+	}
+	return blocks
+}
+
+// buy prints what to buy for all sizes.
+func buy(q grade.Run[yarn.Quantity]) string {
+	label := q[0].Label
+	own, other := label.Length.Unit, gauge.Metre
+	if own == gauge.Metre {
+		other = gauge.Yard
+	}
+	up := func(x gauge.Ratio) string {
+		n, _ := x.Ceil() // at most 100 km
+		return fmt.Sprint(n)
+	}
+	length := func(u gauge.Unit) string {
+		return grade.Text(q, func(q yarn.Quantity) string { return up(q.Total.In(u)) }) + " " + u.String()
+	}
+	skeins := "skeins"
+	text := grade.Text(q, func(q yarn.Quantity) string { return fmt.Sprint(q.Skeins) })
+	if text == "1" {
+		skeins = "skein"
+	}
+	s := fmt.Sprintf("%s %s of %v; %s [%s], %s %v", text, skeins, label, length(own), length(other),
+		grade.Text(q, func(q yarn.Quantity) string { return up(q.Mass.In(label.Mass.Unit)) }), label.Mass.Unit)
+	less := grade.Text(q, func(q yarn.Quantity) string {
+		n, _ := q.Less.In(own).Floor()
+		return fmt.Sprint(n)
+	})
+	if less != "0" {
+		s += fmt.Sprintf("; up to %s %v less may do", less, own)
+	}
+	return s
+}
+
+// grist compares her yarn with the pattern's.
+func (a reply) grist() string {
+	pattern, _ := weight.OfLabel(a.pattern.Yarn.Label) // of labels that were read, which are valid
+	var strands []weight.Grist
+	for _, l := range a.labels {
+		g, _ := weight.OfLabel(l)
+		strands = append(strands, g)
+	}
+	mine, _ := weight.Together(strands...)
+	what := "Your yarn"
+	if len(strands) > 1 {
+		what = fmt.Sprintf("Your %d strands held together", len(strands))
+	}
+	times, _ := mine.In(weight.MetresPer100g).Quo(pattern.In(weight.MetresPer100g))
+	percent := times.Sub(gauge.Int(1)).Mul(gauge.Int(100))
+	than := "are as fine as the pattern's yarn"
+	if len(strands) == 1 {
+		than = "is as fine as the pattern's"
+	}
+	switch percent.Sign() {
+	case 1:
+		than = "have " + percent.Decimal(1).String() + "% more length to the mass than the pattern's yarn: finer"
+	case -1:
+		than = "have " + percent.Mul(gauge.Int(-1)).Decimal(1).String() + "% less length to the mass than the pattern's yarn: thicker"
+	}
+	if len(strands) == 1 {
+		than = strings.Replace(than, "have ", "has ", 1)
+	}
+	return what + " " + than + "."
+}
+
+// explain returns one sentence for every new number of a size.
+func (a reply) explain(r renewed) []string {
+	u := a.pattern.Units
+	items := []string{"Stitches: " + r.Panel.Stitches.ExplainIn(u) + ".", "Rows: " + r.Panel.Rows.ExplainIn(u) + "."}
+	for _, j := range r.Sewn.Joins {
+		items = append(items, title(j.Explain())+".")
+	}
+	for _, q := range r.yarn {
+		for _, line := range q.Explain() {
+			items = append(items, title(strings.TrimSuffix(line, "."))+".")
+		}
+	}
+	return items
+}

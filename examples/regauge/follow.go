@@ -1,0 +1,72 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+
+	"example.com/panelmath/examples/internal/garment"
+	"example.com/panelmath/gauge"
+	"example.com/panelmath/grade"
+	"example.com/panelmath/panel/layout"
+	"example.com/panelmath/seam"
+)
+
+// follow returns the garment that comes out at another gauge when every count
+// and every pair of the pattern is left as it is.
+func follow(g seam.Garment, mine gauge.Gauge) (layout.Layout, error) {
+	pieces := g.Layout.Pieces
+	rectangle := func(p layout.Piece) layout.Rectangle {
+		return layout.Rectangle{Stitches: p.Stitches, Rows: p.Rows, Gauge: mine, Crosswise: p.Foundation == layout.Bottom}
+	}
+	joins := map[string]seam.Join{}
+	for _, j := range g.Joins {
+		joins[j.Asked.Name] = j
+	}
+	body, side := rectangle(pieces[0]), joins["side"]
+	switch g.Layout.Name {
+	case "open front":
+		return layout.OpenFront{Panel: body, CentreBack: joins["centre back"].Pairs, Side: side.Pairs, Slit: side.Start}.Layout()
+	case "closed front":
+		return layout.ClosedFront{Panel: body, CentreBack: joins["centre back"].Pairs, CentreFront: joins["centre front"].Pairs, Side: side.Pairs, Slit: side.Start}.Layout()
+	case "front and back":
+		f := layout.FrontAndBack{Panel: body, Shoulder: joins["shoulder"].Pairs, Side: side.Pairs, Slit: side.Start}
+		if len(pieces) > 2 {
+			sleeve := rectangle(pieces[2])
+			f.Sleeve = &sleeve
+		}
+		return f.Layout()
+	case "cocoon":
+		return layout.Cocoon{Panel: body, Side: side.Pairs}.Layout()
+	case "poncho":
+		return layout.Poncho{Panel: body, Side: joins["seam"].Pairs}.Layout()
+	}
+	return layout.Layout{}, fmt.Errorf("layout: %s at another gauge is not worked out", g.Layout.Name)
+}
+
+// unfit returns what a wearer of the size could not put on, or nothing.
+func (q question) unfit(s garment.Size, l layout.Layout, u gauge.Unit) error {
+	body := seam.Body{UpperArm: arm(s.Group, u)}
+	if q.given(q.arm) {
+		body.UpperArm = q.arm.Measurement()
+	}
+	if q.given(q.head) {
+		body.Head = q.head.Measurement()
+	}
+	return body.Check(l)
+}
+
+// arm returns the upper arm of the largest in a group, from the chart's other
+// column where one has none: it is compared with the armhole and enters no
+// number.
+func arm(g grade.Group, u gauge.Unit) gauge.Measurement {
+	b, err := g.Body(grade.UpperArm, u)
+	for _, other := range []gauge.Unit{gauge.Inch, gauge.Centimetre} {
+		if errors.Is(err, grade.ErrNoCell) {
+			b, err = g.Body(grade.UpperArm, other)
+		}
+	}
+	if err != nil {
+		return gauge.Measurement{} // which seam.Body does not check
+	}
+	return b.High.Measurement()
+}

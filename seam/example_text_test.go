@@ -1,0 +1,47 @@
+package seam_test
+
+import (
+	"fmt"
+	"log"
+
+	"example.com/panelmath/gauge"
+	"example.com/panelmath/grade"
+	"example.com/panelmath/panel/layout"
+	"example.com/panelmath/seam"
+)
+
+// shawl is a cocoon in one size.
+func shawl() grade.Run[seam.Garment] {
+	p := layout.Rectangle{Stitches: 100, Rows: 60, Gauge: gauge.MustGauge("12 sts and 9 rows = 4 in")}
+	g, err := seam.Cocoon{Panel: p, ArmholeDepth: gauge.MustLength("8 in").Measurement()}.Sew()
+	if err != nil {
+		log.Fatal(err)
+	}
+	return grade.Run[seam.Garment]{g}
+}
+
+func ExampleFinishing_Write() {
+	text, err := seam.Finishing{Blocking: "Wet the panel and pin it out."}.Write(shawl())
+	if err != nil {
+		log.Fatal(err)
+	}
+	fmt.Println(text.Blocking)
+	for _, s := range text.Joining[:1] {
+		fmt.Println(s)
+	}
+	// Output:
+	// Wet the panel and pin it out.
+	// Lay the panel flat, right side down, and fold it at the middle so that the open edges meet, right side out. The fold lies 50 sts from either of them. Pin.
+}
+
+func ExampleText_Steps() {
+	text := seam.Text{Blocking: "Block.", Tails: []string{"Leave 20 in."}, Joining: []string{"Join 26 pairs."}, Ending: []string{"Weave in."}}
+	for i, s := range text.Steps() {
+		fmt.Println(i+1, s)
+	}
+	// Output:
+	// 1 Block.
+	// 2 Leave 20 in.
+	// 3 Join 26 pairs.
+	// 4 Weave in.
+}
