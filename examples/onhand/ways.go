@@ -18,10 +18,14 @@ type screw struct {
 // brief is that of the size alone.
 func (a reply) ways(b variant.Brief, s size) (ways []way) {
 	lengthwise := s.Sewn.Layout.Pieces[0].Foundation != layout.Bottom
+	name := "narrower"
+	if !b.Has("ease") && !b.Has("length") { // a poncho, whose length follows its width
+		name = "smaller"
+	}
 	for _, w := range []screw{
 		{"shorter", "length", "length", lengthwise, gauge.Measurement{}},
 		{"narrower", "ease", "round", !lengthwise, s.Chest.High.Measurement()},
-		{"narrower", "width", "width", !lengthwise, gauge.Measurement{}},
+		{name, "width", "width", !lengthwise, gauge.Measurement{}},
 	} {
 		if m, ok := s.Sewn.Layout.Measure(w.measure); ok && b.Has(w.field) {
 			ways = append(ways, a.turn(b, s, w, m))
@@ -71,6 +75,13 @@ func (a reply) turn(b variant.Brief, s size, w screw, measure gauge.Measurement)
 			high = off
 		} else {
 			low = off + 1
+		}
+	}
+	// A sleeve or a neck may take a stitch more where the panel takes one less:
+	// look a few counts further up.
+	for off := max(low-4, 0); off < low; off++ {
+		if one, ok := at(count - off*step); ok && one.left.Sign() >= 0 {
+			low = off
 		}
 	}
 	one, ok := at(count - low*step)

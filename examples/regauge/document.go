@@ -271,8 +271,22 @@ func (a reply) newNumbers() []document.Block {
 		number("Times that the repeat is worked, the first time included", func(s garment.Size) string { return fmt.Sprint(s.Panel.Repeats) })
 	}
 	number("The last row is worked on the", func(s garment.Size) string { return a.fresh.Plan.End(s.Panel.Repeats).Side.String() })
+	if first.Sleeve != nil {
+		number("Stitches in a row of the sleeve", func(s garment.Size) string { return fmt.Sprint(s.Sleeve.Stitches.Value) })
+		number("Rows of the sleeve", func(s garment.Size) string { return fmt.Sprint(s.Sleeve.Rows.Value) })
+		number("Times that the repeat is worked in the sleeve, the first time included", func(s garment.Size) string { return fmt.Sprint(s.Sleeve.Repeats) })
+	}
 	for _, j := range first.Sewn.Joins {
-		number("Pairs to join, "+j.Asked.Name, func(s garment.Size) string { return fmt.Sprint(pairs(s.Sewn, j.Asked.Name)) })
+		number("Pairs to join, "+j.Asked.Name, func(s garment.Size) string {
+			join, _ := s.Join(j.Asked.Name)
+			return fmt.Sprint(join.Pairs)
+		})
+		if j.Start > 0 {
+			number("Pairs left open at the hem", func(s garment.Size) string {
+				join, _ := s.Join(j.Asked.Name)
+				return fmt.Sprint(join.Start)
+			})
+		}
 	}
 	blocks = append(blocks, document.List{Items: items},
 		document.Para{Text: "With these numbers the garment measures, beside what the pattern says:"},
@@ -280,7 +294,11 @@ func (a reply) newNumbers() []document.Block {
 			runOf(a.renewed, func(r renewed) garment.Size { return r.was }))})
 	if w := a.wanted; w != nil {
 		round, _ := first.Sewn.Layout.Measure("round")
-		s := "The round is " + a.off(round.Sub(w.round)) + "."
+		s := "The round is " + a.off(round.Sub(w.round))
+		if w.body.Unit.Valid() {
+			s += ", with " + a.both(round.Sub(w.body.Measurement())) + " of ease over your chest"
+		}
+		s += "."
 		if step, ok := first.step(round, len(a.fresh.Plan.Repeat)); ok {
 			s += " One repeat more or less changes it by " + a.both(step) + "."
 		}
@@ -312,15 +330,6 @@ func (r renewed) step(round gauge.Measurement, rows int) (gauge.Measurement, boo
 	share, err := gauge.Share(rows, r.Panel.Rows.Value)
 	lengthwise := r.Sewn.Layout.Pieces[0].Foundation != layout.Bottom
 	return round.Times(share), err == nil && lengthwise && rows > 0
-}
-
-func pairs(g seam.Garment, name string) int {
-	for _, j := range g.Joins {
-		if j.Asked.Name == name {
-			return j.Pairs
-		}
-	}
-	return 0
 }
 
 func (a reply) otherNumbers() []document.Block {
@@ -373,6 +382,9 @@ func (a reply) yarns() []document.Block {
 	}
 	if len(a.labels) > 0 {
 		blocks = append(blocks, document.Para{Text: a.grist() + " Length is what counts, so the mass differs where the yarn is finer or thicker; your swatch tells whether the fabric pleases."})
+	}
+	if len(a.labels) > 1 {
+		blocks = append(blocks, document.Para{Text: "Held together, every strand takes the whole length; the seams are sewn with one strand of the first."})
 	}
 	return blocks
 }
