@@ -16,20 +16,21 @@ import (
 
 // pattern is what was read out of a text.
 type pattern struct {
-	lines      []line
-	n          int      // number of sizes
-	sizes      []string // their labels; empty where the text names none
-	terms      row.Terms
-	gauges     []tension
-	statements []statement
-	names      map[string]statement // by lower-case name
-	inBoth     []pair
-	yarns      []yarnLine
-	blocks     []block
-	tied       map[int]bool   // lines whose lengths hang on counts
-	why        map[int]bool   // lines that explain a number of one size
-	open       []line         // rows of a piece that is not at its end
-	as         map[int]string // what a line was read as, for report
+	lines        []line
+	n            int      // number of sizes
+	sizes        []string // their labels; empty where the text names none
+	terms        row.Terms
+	gauges       []tension
+	statements   []statement
+	names        map[string]statement // by lower-case name
+	inBoth       []pair
+	yarns        []yarnLine
+	printedHooks []hook
+	blocks       []block
+	tied         map[int]bool   // lines whose lengths hang on counts
+	why          map[int]bool   // lines that explain a number of one size
+	open         []line         // rows of a piece that is not at its end
+	as           map[int]string // what a line was read as, for report
 }
 
 // tension is a line with a gauge. One direction alone leaves the other zero.
@@ -50,7 +51,7 @@ func read(s string) (*pattern, error) {
 	if err := p.readSizes(); err != nil {
 		return nil, err
 	}
-	ukTerms := regexp.MustCompile(`(?i)\b(?:UK|British) (?:crochet )?terms\b|^Terms: UK\b`)
+	p.bracketed()
 	for _, l := range lines {
 		if ukTerms.MatchString(l.text) {
 			p.terms = row.UK
@@ -60,6 +61,9 @@ func read(s string) (*pattern, error) {
 	section := ""
 	for _, l := range lines {
 		switch {
+		case l.aside && rowLine.MatchString(strings.TrimLeft(l.body, "/ ")):
+			p.endBlock() // a row passed over: those after it stand on their own
+			continue
 		case l.text == "":
 			continue
 		case l.heading:
@@ -79,6 +83,7 @@ func read(s string) (*pattern, error) {
 		}
 	}
 	p.endBlock()
+	p.readHooks()
 	return p, nil
 }
 
@@ -118,6 +123,7 @@ func (p *pattern) readLine(l line, section string) error {
 }
 
 var (
+	ukTerms   = regexp.MustCompile(`(?i)\b(?:UK|British) (?:crochet )?terms\b|^Terms: UK\b`)
 	sizesName = regexp.MustCompile(`^(?i:sizes?|sizes? available|to fit sizes?)$`)
 	inOrder   = regexp.MustCompile(`in this order: ([^.]*)\.`)
 	tableCell = regexp.MustCompile(`^\|\s*([^|]*?)\s*\|`)
@@ -166,6 +172,31 @@ func (p *pattern) readSizes() error {
 	return nil
 }
 
+var dashes = regexp.MustCompile(`\b\d+(?:\.\d+)?(?:-\d+(?:\.\d+)?){2,}\b`)
+
+// bracketed writes lists of the form a-b-c, of as many values as there are sizes,
+// as a (b, c): within a line a dash may stand for anything.
+func (p *pattern) bracketed() {
+	if p.n < 3 {
+		return
+	}
+	write := func(s string) string {
+		return dashes.ReplaceAllStringFunc(s, func(list string) string {
+			values := strings.Split(list, "-")
+			if len(values) != p.n {
+				return list
+			}
+			return values[0] + " (" + strings.Join(values[1:], ", ") + ")"
+		})
+	}
+	for i := range p.lines {
+		l := &p.lines[i]
+		if !sizesName.MatchString(l.name) && !l.aside {
+			l.text, l.body = write(l.text), write(l.body)
+		}
+	}
+}
+
 func labels(list string) (grade.Run[string], error) {
 	list = strings.TrimSuffix(strings.TrimSpace(list), ".")
 	if dashSizes.MatchString(list) && !strings.ContainsAny(list, "([,") {
@@ -183,6 +214,9 @@ func (p *pattern) usual() int {
 	many := map[int]int{}
 	best := 1
 	for _, l := range p.lines {
+		if !hasNumber(l.text) {
+			continue
+		}
 		for _, s := range listIn.FindAllString(l.text, -1) {
 			n := values(s)
 			if n < 2 || n > grade.MaxSizes {
@@ -212,6 +246,7 @@ func (p *pattern) label(i int) string {
 var (
 	isGauge   = regexp.MustCompile(`(?i)\b(?:gauge|tension)\b`)
 	isWorked  = regexp.MustCompile(`(?i)on the hook|before wash|before block|unwashed|unblocked|as worked`)
+	gaugeNoun = regexp.MustCompile(`^(\S+) (?:sc|hdc|dc|tr|htr|dtr)\b`) // what the stitches are
 	gaugeStop = regexp.MustCompile(`, in |, after |, wash| in (?:the )?(?:pattern|hdc|dc|sc|tr|htr|st)|[.;]\s|[.;]?$|\s*[\[(/]| using | with `)
 )
 
@@ -221,6 +256,7 @@ func (p *pattern) readGauge(l line) error {
 	if l.body == "" || l.body[0] < '0' || l.body[0] > '9' {
 		return errProse
 	}
+	l.body = gaugeNoun.ReplaceAllString(l.body, "$1 sts")
 	ends := gaugeStop.FindAllStringIndex(l.body, -1)
 	var first error
 	for i := len(ends) - 1; i >= 0; i-- {
@@ -318,7 +354,7 @@ func (p *pattern) check() ([]Finding, error) {
 func (p *pattern) report() string {
 	var b strings.Builder
 	for _, l := range p.lines {
-		if !strings.ContainsAny(l.text, "0123456789½¼¾⅛⅜⅝⅞") {
+		if !hasNumber(l.text) {
 			continue
 		}
 		as := p.as[l.number]

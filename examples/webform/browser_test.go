@@ -73,7 +73,7 @@ func TestKeyboardInABrowser(t *testing.T) {
 	for _, width := range widths {
 		c.open(server.URL, width, 800)
 		var want []string
-		for _, f := range fields() {
+		for f := range fields() {
 			if posted(nil).shown(f) {
 				want = append(want, f.Name)
 			}
@@ -150,7 +150,7 @@ func TestWithoutScriptInABrowser(t *testing.T) {
 		c.set("hook", "I-9")
 		send()
 		require.True(t, c.is(`document.getElementById("hook-error").textContent !== "" && document.activeElement.id === "hook"`))
-		require.True(t, c.is(`document.getElementById("width").offsetParent !== null && document.getElementById("neck_drop").offsetParent === null`))
+		require.True(t, c.is(`document.getElementById("cocoon-length").offsetParent !== null && document.getElementById("neck_drop").offsetParent === null`))
 		c.shot(itoa(width) + "-without-script")
 		c.set("hook", "6 mm")
 		send()

@@ -132,6 +132,28 @@ func sideCap(rows int) string {
 	return "Next row: sc in each st across\n" + b.String()
 }
 
+// A finding gives both numbers apart as well.
+func TestFindingNumbers(t *testing.T) {
+	for text, want := range map[string][2]string{
+		"Row 1: sc in next 11 sts":                                                      {"11", "10"},
+		"Row 1: *sc in next 4 sts; rep from * across":                                   {"8", "10"},
+		"Row 1: sc in each st across. 12 sts":                                           {"12", "10"},
+		"Row 1: sc in each st and in each ch-1 sp across":                               {"", ""},
+		"Row 1: sc in each st across\nRow 3: sc in each st across":                      {"3", "2"},
+		"Row 1 (RS): sc in each st across\nRow 2 (RS): sc in each st across":            {"RS", "WS"},
+		"Row 1: sc in each st across. 10 sts\nRow 2: 2 sc in each st across. 10 sts":    {"10", "20"},
+		"Row 1: sc in next 4 sts, leave 2 sts unworked, sc in next 4 sts. 5 sts, 4 sts": {"5", "4"},
+		"Row 1: sc in each st across\nRep Row 4 2 more times":                           {"", ""},
+	} {
+		read, err := Parse(text, row.US)
+		require.NoError(t, err)
+		found, err := Check(read, grade.Run[int]{10})
+		require.NoError(t, err)
+		require.Len(t, found, 1, "%s", text)
+		require.Equal(t, want, [2]string{found[0].Got, found[0].Want}, "%s", text)
+	}
+}
+
 // What a technical editor meets every day, made up for the purpose.
 func TestFindings(t *testing.T) {
 	for _, c := range []struct {
