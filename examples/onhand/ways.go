@@ -55,31 +55,17 @@ func (a reply) turn(b variant.Brief, s size, w screw, measure gauge.Measurement)
 	if step == 0 || count < least {
 		return way{name: w.name}
 	}
-	// Less takes less, but for the pairs and the sleeves, which may take a stitch
-	// more where the panel takes one less, and single counts that make no
-	// garment; so a few on either side are tried in the end. What is too small
-	// for a garment is taken as small enough.
+	// Less takes less, so the first that is enough can be searched for. What is
+	// too small for a garment is passed over as if it were enough; where the
+	// search ends on it, no garment is.
 	most := (count - least) / step
-	try := func(off int) (size, bool) { return a.at(b, w, measure, count, count-off*step) }
-	enough := func(off int) bool {
-		for last := min(off+near, most); off <= last; off++ {
-			if one, ok := try(off); ok {
-				return one.left.Sign() >= 0
-			}
-		}
-		return true
-	}
-	low := sort.Search(most, enough)
-	for off := max(low-near, 0); off <= min(low+near, most); off++ {
-		if one, ok := try(off); ok && one.left.Sign() >= 0 {
-			return way{name: w.name, size: one, found: true}
-		}
-	}
-	return way{name: w.name}
+	off := sort.Search(most, func(off int) bool {
+		one, ok := a.at(b, w, measure, count, count-off*step)
+		return !ok || one.left.Sign() >= 0
+	})
+	one, ok := a.at(b, w, measure, count, count-off*step)
+	return way{name: w.name, size: one, found: ok && one.left.Sign() >= 0}
 }
-
-// near is how far the counts on either side are tried.
-const near = 4
 
 // at works a size out at another count; ok is false where it makes no garment.
 // The measure is in proportion to its count, so the count is asked for by it.
