@@ -170,7 +170,7 @@ func (p *pattern) worked(b *block, found []proof.Finding) []Finding {
 			off[f.Size] = len(out)
 		}
 		x.Got, x.Want, x.Why = told(f)
-		if f.Kind == proof.Makes {
+		if f.Kind == proof.KindMakes {
 			x.Got += b.noun(f, x.Got)
 		}
 		out = append(out, x)
