@@ -7,6 +7,7 @@ import (
 	"example.com/panelmath/examples/internal/document"
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/grade/notation"
+	"example.com/panelmath/panel/row"
 	"example.com/panelmath/yarn"
 	"example.com/panelmath/yarn/weight"
 )
@@ -64,7 +65,11 @@ func (a reply) stock() []document.Block {
 		blocks = append(blocks, document.List{Items: items})
 	}
 	if s, err := weight.Substitute(a.have, a.Yarn.Label, a.label); err == nil && s.Finer.Sign() != 0 {
-		blocks = append(blocks, document.Para{Text: "It is not the yarn of the pattern, " + a.Yarn.Label.String() + ", so it has to come out at the pattern's gauge; what counts is then the length."},
+		word := "gauge"
+		if a.Terms == row.UK {
+			word = "tension"
+		}
+		blocks = append(blocks, document.Para{Text: "It is not the yarn of the pattern, " + a.Yarn.Label.String() + ". If it comes out at the pattern's " + word + ", it takes the same length."},
 			document.List{Items: sentences(s.Explain()[1:])})
 	}
 	return blocks

@@ -221,6 +221,50 @@ func TestLayouts(t *testing.T) {
 	}
 }
 
+// TestLargest: in every layout, with a little to much of the yarn that it takes,
+// the way found is the first that is enough when all counts are tried from the
+// top.
+func TestLargest(t *testing.T) {
+	for _, name := range []string{"closed-front", "front-and-back", "cocoon", "poncho", "crosswise"} {
+		t.Run(name, func(t *testing.T) {
+			b, err := variant.Open(filepath.Join("..", "pattern", "testdata", strings.Replace(name, "crosswise", "front-and-back", 1)+".json"), nil, nil)
+			require.NoError(t, err)
+			if name == "crosswise" {
+				b, err = b.With("direction", "crosswise").Again()
+				require.NoError(t, err)
+			}
+			g, err := b.Make()
+			require.NoError(t, err)
+			for _, percent := range []int{95, 80, 62, 40} {
+				share, err := gauge.Share(percent, 100)
+				require.NoError(t, err)
+				a := reply{Garment: g, label: g.Yarn.Label, margin: g.Yarn.Margin, have: g.Sizes[1].Yarn.Total.Times(share)}
+				s, err := a.size(g.Sizes[1])
+				require.NoError(t, err)
+				one := b.Only(1)
+				for _, w := range screws(one, s) {
+					measure, ok := s.Sewn.Layout.Measure(w.measure)
+					require.True(t, ok)
+					count, step := s.Panel.Rows.Value, len(a.Plan.Repeat)
+					if w.stitches {
+						count, step = s.Panel.Stitches.Value, s.Panel.Stitches.Rule.Multiple
+					}
+					want := way{name: w.name}
+					for n := count; n > 0 && !want.found; n -= step {
+						if made, ok := a.at(one, w, measure, count, n); ok && made.left.Sign() >= 0 {
+							want = way{w.name, made, true}
+						}
+					}
+					got := a.turn(one, s, w, measure)
+					require.Equal(t, want.found, got.found, "%s, %d%%", w.name, percent)
+					require.Equal(t, want.Panel.Stitches.Value, got.Panel.Stitches.Value, "%s, %d%%", w.name, percent)
+					require.Equal(t, want.Panel.Rows.Value, got.Panel.Rows.Value, "%s, %d%%", w.name, percent)
+				}
+			}
+		})
+	}
+}
+
 // TestLots: 600 m in two panels of 300 m. The published case of two skeins of
 // one lot and a third of another (http://knitsanctuary.blogspot.com/2012/03/because-of-my-recent-discovery-that-i.html
 // and the shops above) asks for yarn per piece.
@@ -357,6 +401,19 @@ func TestHostileYarn(t *testing.T) {
 	require.Equal(t, "10", r.Largest)
 	r = replyTo(t, "", "-have", "0."+strings.Repeat("0", 17)+"1 g")
 	require.Empty(t, r.Largest)
+}
+
+// TestReadme: what the README shows is what the program prints.
+func TestReadme(t *testing.T) {
+	text, err := os.ReadFile("README.md")
+	require.NoError(t, err)
+	code, out, errs := cli("", "-have", "4 skeins and 10 g", "-size", "10")
+	require.Equal(t, 0, code, errs)
+	shown := strings.Split(string(text), "\n```\n")
+	require.Greater(t, len(shown), 3)
+	for i := 1; i < len(shown); i += 2 {
+		require.Contains(t, out, shown[i])
+	}
 }
 
 func TestHelp(t *testing.T) {

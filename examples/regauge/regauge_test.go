@@ -521,6 +521,19 @@ func TestBadBriefs(t *testing.T) {
 	}
 }
 
+// TestReadme: what the README shows is what the program prints.
+func TestReadme(t *testing.T) {
+	text, err := os.ReadFile("README.md")
+	require.NoError(t, err)
+	code, out, errs := cli("", "-gauge", mine, "-body", "37 in", "-ease", "9 in", "-arm", "17 1/2 in")
+	require.Equal(t, 0, code, errs)
+	shown := strings.Split(string(text), "\n```\n")
+	require.Greater(t, len(shown), 3)
+	for i := 1; i < len(shown); i += 2 {
+		require.Contains(t, out, shown[i])
+	}
+}
+
 func TestHelp(t *testing.T) {
 	code, out, errs := cli("", "-h")
 	require.Equal(t, 0, code)
