@@ -134,8 +134,8 @@ func (h Height) Of(repeats int) gauge.Measurement {
 // StitchHeight is how high a row of one kind of stitch stands. Measured rows
 // beat the heights that charts give.
 type StitchHeight struct {
-	Stitch row.Stitch
-	Height gauge.Measurement
+	Stitch row.Stitch        `json:"stitch"`
+	Height gauge.Measurement `json:"height"`
 }
 
 // Heights returns how high the plan stands where a row is as high as its

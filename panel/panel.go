@@ -20,8 +20,8 @@ type Panel struct {
 // than a panel does: solve once for panels in many sizes. It is not changed by
 // use. The zero value has no plan and gives no panel.
 type Solved struct {
-	Plan  Plan
-	Legal gauge.Rule // the legal stitch counts; see Plan.Legal
+	Plan  Plan       `json:"plan"`
+	Legal gauge.Rule `json:"legal"` // the legal stitch counts; see Plan.Legal
 
 	sol work.Solution
 }

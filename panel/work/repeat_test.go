@@ -135,7 +135,7 @@ func TestFitErrors(t *testing.T) {
 	}
 	many := slices.Repeat(parse(t, "sc in next 99999 sts"), 10_000)
 	_, err := Solve(append(parse(t, "fsc 99999"), many...), 0)
-	require.ErrorContains(t, err, "works more than 5000000 places together with the rows before it")
+	require.ErrorContains(t, err, "works more than 1000000 places together with the rows before it")
 	require.ErrorIs(t, err, gauge.ErrBounds)
 	_, err = Solve(nil, 0)
 	require.EqualError(t, err, "rows: got none, want at least one row")
