@@ -14,7 +14,7 @@ import (
 var (
 	ofChart   = regexp.MustCompile(`Body measures that each size is made for \((\w+)\)`)
 	chestRow  = regexp.MustCompile(`^\|\s*([^|]*?)\s*\|\s*([^|]*?)\s*\|\s*([^|]*?)\s*\|$`)
-	hookLabel = regexp.MustCompile(`([\d.]+ ?mm) \((?:US )?([A-Z](?:/[A-Z])?[-/ ]\d+(?:\.\d+)?)\)`)
+	hookLabel = regexp.MustCompile(`([\d.]+ ?mm) \((?:US )?([A-Z](?:/[A-Z])?[-/ ]\d+(?:\.\d+)?)[,)]`)
 )
 
 // table returns the rows of the table of body measures: size and two columns, the
@@ -39,11 +39,11 @@ func (p *pattern) chests(u gauge.Unit) []gauge.Length {
 			if !strings.HasSuffix(rows[0][c], ", "+u.String()) {
 				continue
 			}
-			ends, err := rangeOf(rows[i][c], u)
+			high, err := rangeOf(rows[i][c], u)
 			if err != nil {
 				return nil
 			}
-			out = append(out, ends[len(ends)-1])
+			out = append(out, high[len(high)-1])
 		}
 	}
 	return out
