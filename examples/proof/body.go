@@ -39,11 +39,11 @@ func (p *pattern) chests(u gauge.Unit) []gauge.Length {
 			if !strings.HasSuffix(rows[0][c], ", "+u.String()) {
 				continue
 			}
-			ends, err := rangeOf(rows[i][c], u)
+			high, err := rangeOf(rows[i][c], u)
 			if err != nil {
 				return nil
 			}
-			out = append(out, ends[len(ends)-1])
+			out = append(out, high[len(high)-1])
 		}
 	}
 	return out

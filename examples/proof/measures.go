@@ -110,7 +110,7 @@ func (p *pattern) sameCount(l line, parts, whole side) []Finding {
 		x, y := parts.total, whole.total
 		for i := range x {
 			if !x[i].Equal(y[i]) {
-				out = append(out, Finding{Line: l.number, Name: l.name, Size: p.label(i), Got: x[i].Text(places(x[i])), Want: y[i].Text(places(y[i])), Why: parts.text + " beside " + whole.text + ends(parts, whole)})
+				out = append(out, Finding{Line: l.number, Name: l.name, Size: p.label(i), Got: x[i].Text(places(x[i])), Want: y[i].Text(places(y[i])), Why: parts.text + " beside " + whole.text + eachEnd(parts, whole)})
 			}
 		}
 		return once(out, p.n)
@@ -123,7 +123,7 @@ func (p *pattern) sameCount(l line, parts, whole side) []Finding {
 	if err != nil {
 		return []Finding{{Line: l.number, Name: l.name, Got: whole.text, Why: err.Error()}}
 	}
-	hint := ends(parts, whole)
+	hint := eachEnd(parts, whole)
 	sum := parts.total
 	for i := range f {
 		if f[i].Want == "" {
@@ -141,9 +141,9 @@ func (p *pattern) sameCount(l line, parts, whole side) []Finding {
 	return p.turn(l, f)
 }
 
-// ends says which reading of a part makes a sum true that is not: once, or once
+// eachEnd says which reading of a part makes a sum true that is not: once, or once
 // at each end.
-func ends(parts, whole side) string {
+func eachEnd(parts, whole side) string {
 	for i, t := range parts.terms {
 		other := slices.Clone(parts.terms)
 		other[i].values = nil

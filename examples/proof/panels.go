@@ -33,7 +33,9 @@ type panels struct {
 	p              *pattern
 	layout         string
 	along, across  tally            // stitches and rows of a panel
-	length, round  tally            // stitches and rows of a sleeve
+	long, wide     tally            // the same, along its length and across it
+	sleeve         [2]tally         // stitches and rows of a sleeve
+	length, round  tally            // the same, along its length and round the arm
 	marks          map[string]tally // stitches, or row ends, up to a marker, by step
 	slit           tally
 	all            []relation
@@ -43,11 +45,11 @@ type panels struct {
 
 // panels ties the lines of a printed pattern to the rows of its panels.
 func (p *pattern) panels() ([]Finding, []relation) {
-	g := panels{p: p, marks: map[string]tally{}}
+	g, crosswise := panels{p: p, marks: map[string]tally{}}, false
 	for _, l := range p.lines {
 		for _, k := range layouts {
 			if strings.HasPrefix(l.text, k.sentence) {
-				g.layout = k.name
+				g.layout, crosswise = k.name, strings.Contains(l.text, " is worked crosswise: ")
 			}
 		}
 	}
@@ -55,9 +57,13 @@ func (p *pattern) panels() ([]Finding, []relation) {
 		return nil, nil
 	}
 	g.along, g.across = g.piece(0)
-	g.length, g.round = g.piece(1)
+	g.sleeve[0], g.sleeve[1] = g.piece(1)
 	if g.along.n == nil {
 		return nil, nil
+	}
+	g.long, g.wide, g.length, g.round = g.along, g.across, g.sleeve[0], g.sleeve[1]
+	if crosswise {
+		g.long, g.wide, g.length, g.round = g.across, g.along, g.sleeve[1], g.sleeve[0]
 	}
 	for _, read := range []func(line){g.step, g.line} {
 		for _, l := range p.lines {
@@ -94,7 +100,7 @@ func (p *pattern) fitting(worked, last grade.Run[int]) grade.Run[int] {
 	over, _, ok := p.over(rows, false)
 	out := slices.Clone(worked)
 	for _, x := range p.inBoth {
-		if !ok || x.line.name != "Width of a panel" || len(x.Own) != len(worked) {
+		if !ok || x.line.name != "Each panel as it is worked" || x.place != 1 || len(x.Own) != len(worked) {
 			continue
 		}
 		a, b := relation{exact: true, counts: ratios(worked)}, relation{exact: true, counts: ratios(last)}
@@ -136,15 +142,17 @@ func (t tally) add(o tally) tally {
 
 func (t tally) less(o tally) tally { return t.add(o.times(-1, 1)) }
 
+const ends = `(?:sts|row ends)` // what is joined, by the direction of the rows
+
 var (
-	stepCount = regexp.MustCompile(`^(Centre back|Centre front|Sides|Shoulders|First seam): .*?\bcount (` + listForm + `) (?:sts|row ends)`)
-	stepSlit  = regexp.MustCompile(`Leave (` + listForm + `) sts, `)
-	stepPairs = regexp.MustCompile(`\b[Jj]oin (` + listForm + `) pairs of (?:sts|row ends)`)
-	stepOpen  = regexp.MustCompile(`stop at the markers: (` + listForm + `) row ends, `)
-	stepEnds  = regexp.MustCompile(`\bJoin (?:the whole short end, )?(` + listForm + `) row ends`)
+	stepCount = regexp.MustCompile(`^(Centre back|Centre front|Sides|Shoulders|First seam): .*?\bcount (` + listForm + `) ` + ends)
+	stepSlit  = regexp.MustCompile(`Leave (` + listForm + `) ` + ends + `, `)
+	stepPairs = regexp.MustCompile(`\b[Jj]oin (` + listForm + `) pairs of ` + ends)
+	stepOpen  = regexp.MustCompile(`stop at the markers: (` + listForm + `) ` + ends + `, `)
+	stepEnds  = regexp.MustCompile(`\bJoin (?:the whole short end, )?(` + listForm + `) ` + ends + `\b`)
 	stepPass  = regexp.MustCompile(`pass over (` + listForm + `) of the (` + listForm + `),`)
-	stepOnto  = regexp.MustCompile(`to (` + listForm + `) sts of the armhole`)
-	stepFold  = regexp.MustCompile(`\b[Tt]he fold (?:at the shoulder )?lies (` + listForm + `) sts from either`)
+	stepOnto  = regexp.MustCompile(`to (` + listForm + `) ` + ends + ` of the armhole`)
+	stepFold  = regexp.MustCompile(`\b[Tt]he fold (?:at the shoulder )?lies (` + listForm + `) ` + ends + ` from either`)
 )
 
 // step reads how far a seam goes, and holds the counts of a step against one
@@ -161,9 +169,6 @@ func (g *panels) step(l line) {
 	pairs, printed := list(stepPairs, 1)
 	if mark.n != nil {
 		name = stepCount.FindStringSubmatch(l.text)[1]
-		if name == "Shoulders" {
-			mark.kind = rows
-		}
 		g.marks[name] = mark
 		if name == "Sides" {
 			g.slit, _ = list(stepSlit, 1)
@@ -176,35 +181,35 @@ func (g *panels) step(l line) {
 		}
 	}
 	if name == "Underarms" {
-		g.equal(l, name, printed, g.length, "the stitches of a sleeve")
+		g.equal(l, name, printed, g.length, "the length of a sleeve")
 	}
 	if _, s := list(stepFold, 1); s != "" {
-		g.equal(l, "the fold", s, g.along.times(1, 2), "half of the stitches of a row")
+		g.equal(l, "the fold", s, g.long.times(1, 2), "half of the length of a panel")
 	}
 	if _, s := list(stepOpen, 1); s != "" {
-		g.equal(l, name, s, g.across.less(mark.times(2, 1)), "the rows of a panel less both shoulders")
+		g.equal(l, name, s, g.wide.less(mark.times(2, 1)), "the width of a panel less both shoulders")
 	}
-	ends, s := list(stepEnds, 1)
+	edge, s := list(stepEnds, 1)
 	if s == "" {
 		return
 	}
 	onto := mark
 	if name == "Sleeves" {
-		g.equal(l, name, s, g.round, "the rows of a sleeve")
-		onto = g.along.less(g.marks["Sides"]).times(2, 1)
+		g.equal(l, name, s, g.round, "the round of a sleeve")
+		onto = g.long.less(g.marks["Sides"]).times(2, 1)
 		if _, s := list(stepOnto, 1); s != "" {
-			g.equal(l, name, s, onto, "the stitches left open at both sides of the shoulder")
+			g.equal(l, name, s, onto, "what is left open at both sides of the shoulder")
 		}
 	} else {
-		g.equal(l, name, s, g.across, "the rows of a panel")
+		g.equal(l, name, s, g.wide, "the width of a panel")
 	}
 	_, over := list(stepPass, 1)
 	_, of := list(stepPass, 2)
-	more := onto.less(ends)
+	more := onto.less(edge)
 	most := onto
 	for i, x := range more.n { // the side that has more
 		if x.Sign() < 0 {
-			more.n[i], most = x.Mul(gauge.Int(-1)), ends
+			more.n[i], most = x.Mul(gauge.Int(-1)), edge
 		}
 	}
 	if over != "" {
@@ -247,25 +252,25 @@ func (g *panels) equal(l line, name, list string, want tally, why string) {
 
 // measures says what each finished measure is made of in this layout.
 func (g *panels) measures() {
-	front := g.layout == "front and back"
-	fold, round := g.along.times(1, 2), g.across.times(4, 1)
-	if front {
-		fold, round = g.along, g.across.times(2, 1)
+	fold, round := g.long.times(1, 2), g.wide.times(4, 1)
+	if g.layout == "front and back" {
+		fold, round = g.long, g.wide.times(2, 1)
 	}
 	arm, drop, depth := fold.less(g.marks["Sides"]), fold.less(g.marks["Centre back"]), fold.less(g.marks["Centre front"])
-	width := g.across.less(g.marks["Shoulders"].times(2, 1))
+	width := g.wide.less(g.marks["Shoulders"].times(2, 1))
 	neck := drop.add(depth).times(2, 1)
 	switch g.layout {
 	case "front and back":
 		neck = width.times(2, 1)
 	case "poncho":
-		neck = g.along.less(g.marks["First seam"]).times(2, 1)
+		neck = g.long.less(g.marks["First seam"]).times(2, 1)
 	}
+	g.slit.kind = g.long.kind
 	g.lengths = map[string]tally{
-		"Round the body": round, "Length": fold, "Width of a panel": g.across, "Length of a panel, before joining": g.along,
+		"Round the body": round, "Length": fold, "Width of a panel": g.wide, "Length of a panel, before joining": g.long,
 		"Armhole depth": arm, "Armhole, all round": arm.times(2, 1), "Neck drop at the centre back": drop, "Neck depth in front": depth,
 		"Neck width": width, "Neck opening, all round": neck, "Sleeve length": g.length, "Sleeve, all round": g.round,
-		"Opening round the body": g.across.times(2, 1), "Slit": g.slit, "Ease over the largest chest of each size": round,
+		"Opening round the body": g.wide.times(2, 1), "Slit": g.slit, "Ease over the largest chest of each size": round,
 	}
 	g.seams = map[string]tally{"Centre back": drop, "Centre front": depth, "Shoulders": width, "Sides": arm}
 }
@@ -308,7 +313,7 @@ func (g *panels) line(l line) {
 	case ok:
 		tie(made)
 	case l.name == "Each panel as it is worked", strings.HasPrefix(l.text, "Before blocking, a panel fresh off the hook"), strings.HasPrefix(l.text, "Before any seam, block "):
-		tie(g.along, g.across, g.length, g.round)
+		tie(g.along, g.across, g.sleeve[0], g.sleeve[1])
 	case l.name == "Sides" && g.slit.n != nil:
 		tie(g.slit, g.seams["Sides"])
 	case g.seams[l.name].n != nil:
