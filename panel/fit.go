@@ -122,8 +122,8 @@ func (p Plan) FitHeight(width gauge.Measurement, h Height) (gauge.Count, error) 
 
 // Height is how high the rows of a plan stand.
 type Height struct {
-	Once   gauge.Measurement // opening and closing together
-	Repeat gauge.Measurement // one whole repeat
+	Once   gauge.Measurement `json:"once"`   // opening and closing together
+	Repeat gauge.Measurement `json:"repeat"` // one whole repeat
 }
 
 // Of returns how high a panel with so many repeats is.

@@ -14,7 +14,7 @@ import (
 var (
 	ofChart   = regexp.MustCompile(`Body measures that each size is made for \((\w+)\)`)
 	chestRow  = regexp.MustCompile(`^\|\s*([^|]*?)\s*\|\s*([^|]*?)\s*\|\s*([^|]*?)\s*\|$`)
-	hookLabel = regexp.MustCompile(`([\d.]+ ?mm) \((?:US )?([A-Z](?:/[A-Z])?[-/ ]\d+(?:\.\d+)?)\)`)
+	hookLabel = regexp.MustCompile(`([\d.]+ ?mm) \((?:US )?([A-Z](?:/[A-Z])?[-/ ]\d+(?:\.\d+)?)[,)]`)
 )
 
 // table returns the rows of the table of body measures: size and two columns, the
@@ -129,20 +129,32 @@ func groupOf(c grade.Chart, label string) (grade.Group, bool) {
 	return groups[0], true
 }
 
-// hooks holds the label of a hook against its diameter.
-func (p *pattern) hooks() []Finding {
-	var out []Finding
+// hook is a hook as a line prints it: its diameter and a label.
+type hook struct {
+	line  line
+	hook  gauge.Hook
+	label string
+}
+
+func (p *pattern) readHooks() {
 	for _, l := range p.lines {
 		m := hookLabel.FindStringSubmatch(l.text)
 		if m == nil {
 			continue
 		}
-		h, err := gauge.ParseHook(m[1])
-		if err != nil {
-			continue
+		if h, err := gauge.ParseHook(m[1]); err == nil {
+			p.printedHooks = append(p.printedHooks, hook{l, h, m[2]})
+			p.as[l.number] = "hook: " + h.String() + ", " + m[2]
 		}
-		p.as[l.number] = "hook"
-		of := gauge.HooksLabelled(m[2])
+	}
+}
+
+// hooks holds the label of a hook against its diameter.
+func (p *pattern) hooks() []Finding {
+	var out []Finding
+	for _, x := range p.printedHooks {
+		l, h := x.line, x.hook
+		of := gauge.HooksLabelled(x.label)
 		if len(of) == 0 || slices.ContainsFunc(of, func(o gauge.Hook) bool { return o.Diameter.Equal(h.Diameter) }) {
 			continue // a maker's own label is none of ours
 		}
@@ -150,7 +162,7 @@ func (p *pattern) hooks() []Finding {
 		for _, o := range of {
 			want = append(want, o.String())
 		}
-		out = append(out, Finding{Line: l.number, Name: name(l, "hook"), Got: h.String(), Want: strings.Join(want, " or "), Why: m[2] + " is the label of that size; " + h.Explain()})
+		out = append(out, Finding{Line: l.number, Name: name(l, "hook"), Got: h.String(), Want: strings.Join(want, " or "), Why: x.label + " is the label of that size; " + h.Explain()})
 	}
 	return out
 }

@@ -45,11 +45,20 @@ func (f Finding) String() string {
 func sorted(all []Finding) []Finding {
 	var out []Finding
 	for _, f := range all {
-		f.Why = strings.TrimSuffix(f.Why, ".")
+		f.Got, f.Want, f.Why = short(f.Got), short(f.Want), short(strings.TrimSuffix(f.Why, "."))
 		if !slices.Contains(out[max(0, len(out)-64):], f) {
 			out = append(out, f)
 		}
 	}
 	slices.SortStableFunc(out, func(a, b Finding) int { return cmp.Compare(a.Line, b.Line) })
 	return out
+}
+
+// short cuts what is too long to be read.
+func short(s string) string {
+	const most = 400
+	if r := []rune(s); len(r) > most {
+		return string(r[:most]) + "…"
+	}
+	return s
 }

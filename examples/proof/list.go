@@ -1,6 +1,7 @@
 package main
 
 import (
+	"fmt"
 	"regexp"
 	"slices"
 	"strconv"
@@ -16,7 +17,7 @@ import (
 
 // The forms of numbers in running text. What they find is read by the library.
 const (
-	numberForm = `[-−]?(?:\d+[ -]\d+/\d+|\d+/\d+|\d+(?:\.\d+)?[½¼¾⅛⅜⅝⅞]?|[½¼¾⅛⅜⅝⅞])`
+	numberForm = `[-−]?(?:\d+[ -]\d+/\d+|\d+/\d+|\d+(?:\.\d+)?(?: ?[½¼¾⅛⅜⅝⅞])?|[½¼¾⅛⅜⅝⅞])`
 	markForm   = `(?:["″”]|cm)?`
 	listForm   = numberForm + markForm + `(?:\s*[(\[]\s*` + numberForm + markForm + `(?:\s*[,:]\s*` + numberForm + markForm + `)*\s*[)\]])*`
 	unitForm   = `(?:inches|inch\b|in\b\.?|["″”]|cm\b|centimet(?:re|er)s?\b|mm\b|feet\b|ft\b|met(?:re|er)s?\b|m\b|yards?\b|yds?\b)`
@@ -55,6 +56,8 @@ func values(s string) int {
 	return n
 }
 
+func hasNumber(s string) bool { return strings.ContainsAny(s, "0123456789½¼¾⅛⅜⅝⅞") }
+
 // subset finds sizes named in a line that is for some of them: "(size XS–S, XL–2X)".
 var subset = regexp.MustCompile(`\((?:for )?sizes? ([^()]*)\)`)
 
@@ -91,6 +94,9 @@ func (p *pattern) sizesOf(l line) []int {
 // lists looks at every list of a line: whether it has a value for each size, and
 // whether one size alone is out of line.
 func (p *pattern) lists(l line) []Finding {
+	if !hasNumber(l.text) {
+		return nil
+	}
 	var out []Finding
 	sizes := p.sizesOf(l)
 	if m := subset.FindStringSubmatch(l.text); m != nil && len(p.sizes) > 1 {
@@ -113,7 +119,7 @@ func (p *pattern) lists(l line) []Finding {
 			continue
 		}
 		got, err := numbers(strings.NewReplacer(`"`, "", "″", "", "”", "", "cm", "").Replace(s))
-		if err != nil || p.isRow(l) || p.tied[l.number] || p.isYarn(l) {
+		if err != nil || p.isRow(l) || p.isTied(l) || p.isYarn(l) {
 			continue // held against what makes it
 		}
 		list := check.List{Name: "list", Values: got}
@@ -135,7 +141,8 @@ func (p *pattern) lists(l line) []Finding {
 			// Only a step that three other sizes keep makes a fall a fault, and only of
 			// counts and of named lists: those of shaping and of openings may fall.
 			fault := !x.Remark && (counted || p.isStatement(l)) && strings.HasPrefix(x.Why, "the other sizes rise by") && !strings.HasPrefix(x.Why, "the other sizes rise by 0 ")
-			out = append(out, Finding{Line: l.number, Name: l.name, Size: x.Size, Got: x.Got, Want: x.Want, Why: "in " + s + ": " + x.Why, Remark: !fault})
+			fault = fault || p.isStatement(l) && !counted && roundName.MatchString(l.name) && !strings.Contains(strings.ToLower(l.name), "ease")
+			out = append(out, Finding{Line: l.number, Name: l.name, Size: x.Size, Got: x.Got, Want: x.Want, Why: "the list is " + s + "; " + x.Why, Remark: !fault})
 		}
 	}
 	return out
@@ -151,17 +158,28 @@ func plural(n int, noun string) string {
 // pair is a list of lengths printed in two units.
 type pair struct {
 	line  line
+	place int // among the pairs of its line, from 0
 	text  string
 	sizes []int
 	notation.Lengths
 }
 
+func (x pair) id() string { return fmt.Sprint(x.line.number, " ", x.place) }
+
+// isTied reports whether lengths of a line are held against counts.
+func (p *pattern) isTied(l line) bool {
+	return slices.ContainsFunc(p.inBoth, func(x pair) bool { return x.line.number == l.number && p.tied[x.id()] })
+}
+
 // pairs returns the lengths in two units of a line. Lengths of yarn, which may be
 // longer, are package yarn's.
 func (p *pattern) pairs(l line) []pair {
+	if !hasNumber(l.text) {
+		return nil
+	}
 	var out []pair
 	for _, s := range pairIn.FindAllString(l.text, -1) {
-		x := pair{line: l, text: s, sizes: p.sizesOf(l)}
+		x := pair{line: l, place: len(out), text: s, sizes: p.sizesOf(l)}
 		var err error
 		if x.Lengths, err = notation.ReadLengths(unsign(s), 0); err != nil || len(x.Own) > 1 && len(x.Own) != len(x.sizes) {
 			continue // a list of another length is a finding of its own

@@ -24,6 +24,7 @@ type relation struct {
 	exact  bool                      // every list is rounded from the exact length, in quarters and halves
 	alone  bool                      // counts and lengths are lists as printed, which may stand one size off
 	less   []gauge.Length            // what the length is less than the count makes, by size: the body of an ease; nil for nothing
+	plus   []gauge.Measurement       // what the other direction makes of it, by size; nil for nothing
 }
 
 // holds checks what a statement says by itself, and returns the lengths in it
@@ -67,7 +68,7 @@ func (p *pattern) holds(s statement) ([]Finding, []relation) {
 // list turns the values of a side into a list of package check.
 func (p *pattern) list(name string, s side) check.List {
 	l := check.List{Name: name, Unit: s.unit}
-	for i, v := range s.sum() {
+	for i, v := range s.total {
 		d, _ := v.ExactDecimal()
 		l.Sizes, l.Values = append(l.Sizes, p.label(i)), append(l.Values, d)
 	}
@@ -106,7 +107,7 @@ func (p *pattern) sameCount(l line, parts, whole side) []Finding {
 	}
 	if len(parts.terms) == 1 {
 		var out []Finding
-		x, y := parts.sum(), whole.sum()
+		x, y := parts.total, whole.total
 		for i := range x {
 			if !x[i].Equal(y[i]) {
 				out = append(out, Finding{Line: l.number, Name: l.name, Size: p.label(i), Got: x[i].Text(places(x[i])), Want: y[i].Text(places(y[i])), Why: parts.text + " beside " + whole.text + ends(parts, whole)})
@@ -116,14 +117,14 @@ func (p *pattern) sameCount(l line, parts, whole side) []Finding {
 	}
 	var lists []check.List
 	for _, t := range parts.terms {
-		lists = append(lists, p.list(t.text, side{terms: []term{t}}))
+		lists = append(lists, p.list(t.text, sum(t)))
 	}
 	f, err := check.Sum(p.list(whole.text, whole), lists...)
 	if err != nil {
 		return []Finding{{Line: l.number, Name: l.name, Got: whole.text, Why: err.Error()}}
 	}
 	hint := ends(parts, whole)
-	sum := parts.sum()
+	sum := parts.total
 	for i := range f {
 		if f[i].Want == "" {
 			n := sum[f[i].Index]
@@ -155,7 +156,7 @@ func ends(parts, whole side) string {
 		for _, v := range t.values {
 			other[i].values = append(other[i].values, v.Mul(factor))
 		}
-		if slices.EqualFunc(side{terms: other}.sum(), whole.sum(), gauge.Ratio.Equal) {
+		if slices.EqualFunc(sum(other...).total, whole.total, gauge.Ratio.Equal) {
 			return hint
 		}
 	}
@@ -184,7 +185,7 @@ func (p *pattern) mirrored(s statement) []Finding {
 // by half of a quarter inch, or of half a centimetre.
 func (p *pattern) sameLength(l line, a, b side) []Finding {
 	var out []Finding
-	x, y := a.sum(), b.sum()
+	x, y := a.total, b.total
 	slack := halfQuarter.Measurement()
 	if a.unit != gauge.Inch {
 		slack = halfHalf.Measurement()
@@ -214,7 +215,7 @@ func (s side) length(v gauge.Ratio) string {
 
 // relation ties the length l to the count c.
 func (p *pattern) relation(s statement, l, c side) relation {
-	r := relation{line: s.line, name: s.line.name, what: c.text, kind: c.kind, counts: c.sum(),
+	r := relation{line: s.line, name: s.line.name, what: c.text, kind: c.kind, counts: c.total,
 		worked: isWorked.MatchString(s.line.name), alone: true}
 	list := make(grade.Run[gauge.Length], p.n)
 	unit := l.unit
@@ -224,7 +225,7 @@ func (p *pattern) relation(s statement, l, c side) relation {
 	case gauge.Millimetre, gauge.Metre:
 		unit = gauge.Centimetre
 	}
-	for i, v := range l.sum() {
+	for i, v := range l.total {
 		r.sizes = append(r.sizes, i)
 		d, _ := gauge.MeasurementOf(v, l.unit).In(unit).ExactDecimal()
 		list[i] = gauge.Length{Value: d, Unit: unit}
@@ -259,6 +260,9 @@ func (r relation) makes(over gauge.Over, i int) (gauge.Measurement, error) {
 	m, err := over.Measure(r.counts[i])
 	if err == nil && r.less != nil {
 		m = m.Sub(r.less[i].Measurement())
+	}
+	if err == nil && r.plus != nil {
+		m = m.Add(r.plus[i])
 	}
 	return m, err
 }
@@ -374,6 +378,9 @@ func (p *pattern) against(over gauge.Over, k kind, r relation) (out []Finding, w
 		}
 		f := Finding{Line: r.line.number, Name: r.name, Size: p.label(r.sizes[i]), Got: strings.Join(got, " and "), Want: strings.Join(want, " and "),
 			Why: r.counts[i].Text(places(r.counts[i])) + " " + k.noun() + " at " + k.text(over) + " make that"}
+		if r.plus != nil {
+			f.Why += fmt.Sprintf(", with %s across the rows", fine(gauge.Inch).Text(r.plus[i]))
+		}
 		if r.less != nil {
 			round, _ := over.Measure(r.counts[i])
 			f.Why = fmt.Sprintf("a round of %s (%s %s at %s) less a chest of %v, the high end in the table of sizes", r.grid(r.lists[0]).Text(round), r.counts[i].Text(0), k.noun(), k.text(over), r.less[i])
@@ -411,7 +418,7 @@ func (p *pattern) shift(over gauge.Over, r relation) (Finding, bool) {
 	if !r.alone || len(list) != p.n {
 		return Finding{}, false
 	}
-	counts := p.list(r.what, side{terms: []term{{values: r.counts}}})
+	counts := p.list(r.what, sum(term{values: r.counts}))
 	widths, err := check.Lengths(r.name, counts.Sizes, list)
 	if err != nil {
 		return Finding{}, false
@@ -481,6 +488,9 @@ func counts(span gauge.Measurement, all []relation) (low, high gauge.Ratio, ok b
 				m := l.Measurement()
 				if r.less != nil {
 					m = m.Add(r.less[i].Measurement())
+				}
+				if r.plus != nil {
+					m = m.Sub(r.plus[i])
 				}
 				if m.Sub(half).Sign() <= 0 {
 					continue

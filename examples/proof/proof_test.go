@@ -79,3 +79,54 @@ func TestPrintedPatterns(t *testing.T) {
 		})
 	}
 }
+
+func TestFlags(t *testing.T) {
+	const text = "Sizes: S (M, L, XL)\nGauge: 12 sts = 4 in\nWidth: 17 (18, 20, 20) in = 51 (54, 57, 60) sts\nDart: 9 (3, 4, 5) rows\nCast on: 10 (12, 14, 18) sts\n"
+	code, out, errs := cli(text)
+	require.Equal(t, 1, code, errs)
+	require.Equal(t, "line 3, Width, size L: got 20 in, want 19 in: 57 sts at 12 sts = 4 in make that; 20 in take about 60 sts; or the gauge is about 11.5 sts = 4 in\n"+
+		"line 4, Dart, size S: got 9, want 2: the list is 9 (3, 4, 5); the other sizes rise by 1 each\n", out)
+
+	code, out, _ = cli(text, "-remarks", "-")
+	require.Equal(t, 1, code)
+	require.Contains(t, out, "line 5, Cast on, size XL (remark): got 18, want 16: the list is 10 (12, 14, 18); the other sizes rise by 2 each\n")
+
+	code, out, _ = cli(text, "-json")
+	require.Equal(t, 1, code)
+	require.JSONEq(t, `[
+		{"line": 3, "name": "Width", "size": "L", "got": "20 in", "want": "19 in", "why": "57 sts at 12 sts = 4 in make that; 20 in take about 60 sts; or the gauge is about 11.5 sts = 4 in"},
+		{"line": 4, "name": "Dart", "size": "S", "got": "9", "want": "2", "why": "the list is 9 (3, 4, 5); the other sizes rise by 1 each"}]`, out)
+
+	code, out, _ = cli("", "-json")
+	require.Equal(t, 0, code)
+	require.Equal(t, "[]\n", out)
+
+	code, out, _ = cli(text+"Fold at 12 sts.\n", "-read")
+	require.Equal(t, 0, code)
+	require.Equal(t, "line 2: gauge 12 sts = 4 in\nline 3: equation\nline 4: list\nline 5: list\nline 6: not checked\n", out)
+
+	for _, args := range [][]string{{"-nonsense"}, {"no-such-file.txt"}, {"a", "b"}} {
+		code, out, errs := cli("", args...)
+		require.Equal(t, 2, code)
+		require.Empty(t, out)
+		require.NotEmpty(t, errs)
+	}
+}
+
+// TestReadme: the equations that the README shows are read, and agree at a gauge
+// that makes them.
+func TestReadme(t *testing.T) {
+	b, err := os.ReadFile("README.md")
+	require.NoError(t, err)
+	_, text, ok := strings.Cut(string(b), "leaves a sum to the reader:\n")
+	require.True(t, ok)
+	text, _, ok = strings.Cut(text, "\nA side is a sum")
+	require.True(t, ok)
+	for l := range strings.Lines(strings.TrimSpace(text)) {
+		l = "Gauge: 24 sts = 10 cm\n" + strings.TrimSpace(l)
+		code, out, errs := cli(l)
+		require.Equal(t, 0, code, l+"\n"+out+errs)
+		_, out, _ = cli(l, "-read")
+		require.Regexp(t, "line 2: (equation|list)\n", out, l)
+	}
+}

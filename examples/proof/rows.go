@@ -8,6 +8,7 @@ import (
 	"strconv"
 	"strings"
 
+	"example.com/panelmath/gauge"
 	"example.com/panelmath/grade"
 	"example.com/panelmath/panel/proof"
 	"example.com/panelmath/panel/row"
@@ -29,6 +30,26 @@ var (
 // A chain that counts stands on the first stitch; package row knows that, and
 // does not read it said again.
 var firstSkipped = regexp.MustCompile(`(?i)(counts as (?:a |first |the )*[a-z]+\)?),? (?:sk|skip|miss) (?:the )?(?:first|1st) (?:st|stitch|[a-z]{2,3}),`)
+
+// asRow is a row told by the number of another: `Rows 3–50: Rep Row 2.`
+var (
+	asRow    = regexp.MustCompile(`^((?i:rows?|rnds?)\s*\d[^:]*: *)(?i:rep(?:eat)?|same as|as|work as) (?i:row|rnd) (\d+)\b(.*)$`)
+	oneRow   = regexp.MustCompile(`^(?i:row|rnd)\s*(\d+)\b`)
+	rowCount = regexp.MustCompile(`\.?(?: — | - |\s*[(\[]\s*` + listForm + `\s*[^()\[\]]*[)\]]\.?$|\. *` + listForm + ` *[a-z]+\.?$).*$|\.$`)
+)
+
+// said returns a row in full where the text tells it by another's number, which
+// package proof does not read. told holds the rows before it, by number.
+func said(text string, told map[string]string) string {
+	label, body, _ := strings.Cut(text, ":")
+	if m := asRow.FindStringSubmatch(text); m != nil && told[m[2]] != "" {
+		return m[1] + told[m[2]] + m[3]
+	}
+	if m := oneRow.FindStringSubmatch(label); m != nil && told[m[1]] == "" {
+		told[m[1]] = strings.TrimSpace(rowCount.ReplaceAllString(body, ""))
+	}
+	return text
+}
 
 // isRow reports whether a line is a row, or tells to work rows again.
 func (p *pattern) isRow(l line) bool { return !l.heading && rowLine.MatchString(l.text) }
@@ -87,12 +108,12 @@ func (p *pattern) rows() ([]Finding, error) {
 // read reads the rows, line for line as they stand in the text.
 func (b *block) read(terms row.Terms) error {
 	var s strings.Builder
-	first := b.lines[0].number
+	first, told := b.lines[0].number, map[string]string{}
 	for i, l := range b.lines {
 		if i > 0 {
 			s.WriteString(strings.Repeat("\n", l.number-b.lines[i-1].number))
 		}
-		s.WriteString(firstSkipped.ReplaceAllString(l.text, "$1,"))
+		s.WriteString(firstSkipped.ReplaceAllString(said(l.text, told), "$1,"))
 	}
 	var err error
 	b.text, err = proof.Parse(s.String(), terms)
@@ -106,7 +127,16 @@ func (b *block) read(terms row.Terms) error {
 		return unreadable(first, "the rows from here on: %w", err)
 	}
 	for i := range b.text.Lines {
-		b.text.Lines[i].Place += first - 1
+		l := &b.text.Lines[i]
+		l.Place += first - 1
+		if len(l.Row.Items) == 0 {
+			continue
+		}
+		if _, ok := l.Row.Items[0].(row.Foundation); ok { // 63 hdc are meant by 63 fhdc
+			for k := range l.Count {
+				l.Count[k].Of = row.NoStitch
+			}
+		}
 	}
 	return nil
 }
@@ -137,9 +167,34 @@ func (p *pattern) worked(b *block, found []proof.Finding) []Finding {
 			off[f.Size] = len(out)
 		}
 		x.Got, x.Want, x.Why = told(f)
+		if f.Kind == proof.KindMakes {
+			x.Got += b.noun(f, x.Got)
+		}
 		out = append(out, x)
 	}
 	return out
+}
+
+// noun says what a printed count counts, where the row has more than one.
+func (b *block) noun(f proof.Finding, n string) string {
+	for _, l := range b.text.Lines {
+		if l.Place != f.Line || len(l.Count) < 2 {
+			continue
+		}
+		for _, c := range l.Count {
+			if strconv.Itoa(c.N[max(0, f.Size)]) != n {
+				continue
+			}
+			switch {
+			case c.Spaces:
+				return " chain spaces"
+			case c.Of != row.NoStitch:
+				return " " + c.Of.Abbr(b.text.Terms)
+			}
+			return " sts"
+		}
+	}
+	return ""
 }
 
 // carried is what is told of rows after one that is off.
@@ -193,19 +248,48 @@ func misnumbered(found []proof.Finding) int {
 	return n
 }
 
-// most is how many lines a piece may have for renumbered to try repairs.
-const mostLines = 200
+// mostWork is how many stitches may be worked in all that renumbered tries.
+const mostWork = 5_000_000
+
+// work is about how many stitches the rows of a piece work: as many in each row
+// as the largest number of the piece.
+func (b *block) work() int {
+	most, rows := 1, 0
+	for _, l := range b.lines {
+		for _, s := range digits.FindAllString(l.text, -1) {
+			if n, err := strconv.Atoi(s); err == nil && n <= gauge.MaxCount {
+				most = max(most, n)
+			}
+		}
+	}
+	for _, l := range b.text.Lines {
+		rows += l.Rows
+		if l.Again != nil {
+			rows += slices.Max(l.Again.Times) * (l.Again.To - l.Again.From + 1)
+		}
+		if rows > mostWork {
+			return rows
+		}
+	}
+	return rows * most * b.text.Sizes
+}
+
+var digits = regexp.MustCompile(`\d+`)
 
 // renumbered looks for one number of a row label, or of a line that works rows
 // again, that puts everything after it off. Each such number is changed in turn;
 // the change that leaves nothing is told, instead of all that follows from it.
 func (b *block) renumbered(found []proof.Finding) ([]sized, []proof.Finding) {
 	n := misnumbered(found)
-	if n < 2 || len(b.text.Lines) > mostLines {
+	if n < 2 {
 		return nil, found
 	}
+	left := mostWork
 	var best []sized
 	try := func(i int, f sized, change func(*proof.Line)) {
+		if left -= b.work(); left < 0 || best != nil {
+			return
+		}
 		t := b.text
 		t.Lines = slices.Clone(t.Lines)
 		l := &t.Lines[i]
@@ -216,12 +300,12 @@ func (b *block) renumbered(found []proof.Finding) ([]sized, []proof.Finding) {
 			l.Again = &again
 		}
 		change(l)
-		left, err := proof.Check(t, nil)
-		if err != nil || misnumbered(left) > 0 || len(left) >= len(found) || best != nil {
+		rest, err := proof.Check(t, nil)
+		if err != nil || misnumbered(rest) > 0 || len(rest) >= len(found) {
 			return
 		}
 		f.Line, f.Name = l.Place, b.text.Lines[i].Label
-		best, found = []sized{f}, left
+		best, found = []sized{f}, rest
 	}
 	for i, l := range b.text.Lines {
 		switch {

@@ -37,6 +37,19 @@ type side struct {
 	kind  kind
 	unit  gauge.Unit // of a length
 	terms []term
+	total []gauge.Ratio // the sum in every size
+}
+
+// sum makes a side of terms.
+func sum(terms ...term) side {
+	s := side{terms: terms, kind: terms[0].kind, unit: terms[0].unit}
+	s.total = slices.Clone(terms[0].values)
+	for _, t := range terms[1:] {
+		for i, v := range t.values {
+			s.total[i] = s.total[i].Add(v)
+		}
+	}
+	return s
 }
 
 // term is a product with its sign.
@@ -59,7 +72,7 @@ var (
 	looksEqual = regexp.MustCompile(`^[\d½¼¾⅛⅜⅝⅞][^=]*=[^=]*`)
 )
 
-// errPlain says that a line is prose and no statement.
+// errProse says that a line is prose and no statement.
 var errProse = errors.New("no statement")
 
 // statement reads the body of a named line. It returns errProse where the line
@@ -156,6 +169,26 @@ func (s *side) add(t term) error {
 		}
 	}
 	s.terms = append(s.terms, t)
+	if len(s.total) == 0 {
+		s.total = slices.Clone(t.values)
+		return nil
+	}
+	for i, v := range t.values {
+		s.total[i] = s.total[i].Add(v)
+		if err := bounded(s.total[i]); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// bounded refuses what no pattern has, so that lines that refer to one another
+// can't grow without end.
+func bounded(v gauge.Ratio) error {
+	most := gauge.Int(1_000_000_000)
+	if _, ok := v.ExactDecimal(); !ok || v.Cmp(most) > 0 || v.Cmp(most.Mul(gauge.Int(-1))) < 0 {
+		return errors.New("a number out of bounds")
+	}
 	return nil
 }
 
@@ -180,6 +213,11 @@ func (p *pattern) product(s string) (term, string, error) {
 		t.list = false
 		for i := range t.values {
 			t.values[i] = t.values[i].Mul(next.values[i])
+		}
+	}
+	for _, v := range t.values {
+		if err == nil {
+			err = bounded(v)
 		}
 	}
 	if err != nil {
@@ -253,18 +291,7 @@ func (p *pattern) named(s string) (term, string, error) {
 			continue
 		}
 		of := q.sides[0]
-		return term{text: q.line.name, kind: of.kind, unit: of.unit, values: of.sum()}, s[n:], nil
+		return term{text: q.line.name, kind: of.kind, unit: of.unit, values: slices.Clone(of.total)}, s[n:], nil
 	}
 	return term{}, s, errors.New("can't read " + text.Quote(s))
-}
-
-// sum returns the value of a side in every size.
-func (s side) sum() []gauge.Ratio {
-	out := slices.Clone(s.terms[0].values)
-	for _, t := range s.terms[1:] {
-		for i := range out {
-			out[i] = out[i].Add(t.values[i])
-		}
-	}
-	return out
 }

@@ -43,7 +43,6 @@ var (
 	yarnList  = regexp.MustCompile(`(` + listForm + `)\s*` + yarnUnit)
 	massList  = regexp.MustCompile(`(` + listForm + `)\s*` + massUnit)
 	thousands = regexp.MustCompile(`\d,\d{3}\b`)
-	dashList  = regexp.MustCompile(`\d+(?:-\d+){2,}`)
 	// one skein: `of 200 yd`, `x 400 yd =`, `230 yd = 100 g per skein`, `(200 yd / 100 g) each`
 	ofEach = []*regexp.Regexp{
 		regexp.MustCompile(`(?i)` + skeinsIn + `(?:,? (?:of|at|each)(?: about)?| ?[x×]| ?\() ?(` + numberForm + `) ?` + yarnUnit + `(?: ?(?:[/=(]|or|per) ?(` + numberForm + `)? ?` + massUnit + `\)?)?`),
@@ -80,11 +79,6 @@ func (p *pattern) readYarn(l line) (bool, error) {
 	rest := l.body
 	if skeins != nil {
 		list := skeins[1]
-		if i := strings.Index(rest, list); i >= 0 { // a list like 10-12-14 begins before what was found
-			if d := dashList.FindString(rest); d != "" && strings.HasSuffix(d, strings.TrimPrefix(list, "-")) {
-				list = d
-			}
-		}
 		n, err := notation.ReadNumbers(list, 0)
 		if err == nil {
 			if n, err = n.For(p.n); err == nil && !slices.Contains(n, 0) {
@@ -295,13 +289,13 @@ func (p *pattern) growing(y yarnLine) []Finding {
 	return out
 }
 
-var roundName = regexp.MustCompile(`(?i)\b(?:round|bust|chest|circumference|width)\b`)
+var roundName = regexp.MustCompile(`(?i)\b(?:round|bust|chest|hips?|waist|circumference|width)\b`)
 
 // growth returns the first list of widths or rounds of the text, with its line.
 func (p *pattern) growth() ([]gauge.Ratio, line) {
 	for _, s := range p.statements {
 		if s.sides[0].kind == length && roundName.MatchString(s.line.name) {
-			v := s.sides[0].sum()
+			v := s.sides[0].total
 			if !slices.ContainsFunc(v, func(r gauge.Ratio) bool { return r.Sign() <= 0 }) {
 				return v, s.line
 			}

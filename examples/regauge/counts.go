@@ -32,7 +32,7 @@ func parseOthers(s string) (o others, err error) {
 	for _, word := range []struct {
 		name    string
 		counted gauge.Counted
-	}{{"sts", gauge.Stitches}, {"stitches", gauge.Stitches}, {"rows", gauge.Rows}} {
+	}{{"st", gauge.Stitches}, {"sts", gauge.Stitches}, {"stitch", gauge.Stitches}, {"stitches", gauge.Stitches}, {"row", gauge.Rows}, {"rows", gauge.Rows}} {
 		before, after, ok := strings.Cut(o.text, " "+word.name)
 		if !ok || after != "" && !strings.HasPrefix(after, ",") {
 			continue

@@ -11,6 +11,7 @@ import (
 	"example.com/panelmath/grade"
 	"example.com/panelmath/grade/notation"
 	"example.com/panelmath/panel/layout"
+	"example.com/panelmath/panel/row"
 	"example.com/panelmath/seam"
 	"example.com/panelmath/yarn"
 	"example.com/panelmath/yarn/weight"
@@ -18,8 +19,8 @@ import (
 
 // document writes the reply in the order in which a maker decides.
 func (a reply) document() (document.Document, error) {
-	d := document.Document{Title: a.pattern.Name + ", at your gauge", Sections: []document.Section{
-		{Heading: "The two gauges", Blocks: a.gauges()},
+	d := document.Document{Title: a.pattern.Name + ", at your " + a.gauge(), Sections: []document.Section{
+		{Heading: "The two " + a.gauge() + "s", Blocks: a.gauges()},
 		{Heading: "If you follow the pattern as it is written", Blocks: a.asWritten()},
 	}}
 	if a.wanted != nil {
@@ -62,6 +63,14 @@ func (a reply) worked() ([]document.Section, error) {
 		}
 	}
 	return nil, nil
+}
+
+// gauge is the word of the pattern's terms.
+func (a reply) gauge() string {
+	if a.pattern.Terms == row.UK {
+		return "tension"
+	}
+	return "gauge"
 }
 
 // both prints measurements in both units, that of the pattern first.
@@ -148,7 +157,7 @@ func (a reply) asWritten() []document.Block {
 	for _, f := range a.followed {
 		switch {
 		case f.fault != nil:
-			blocks = append(blocks, document.Para{Text: "Size " + f.Group.Label() + " cannot be sewn together with the pattern's numbers at your gauge: " + f.fault.Error() + "."})
+			blocks = append(blocks, document.Para{Text: "Size " + f.Group.Label() + " cannot be sewn together with the pattern's numbers at your " + a.gauge() + ": " + f.fault.Error() + "."})
 		case f.unfit != nil:
 			blocks = append(blocks, document.Para{Text: "Size " + f.Group.Label() + " would not fit: " + a.misfit(f.unfit) + "."})
 		}
@@ -220,7 +229,7 @@ func (a reply) whichSize() []document.Block {
 		round, _ := f.made.Measure("round")
 		length, _ := f.made.Measure("length")
 		own, _ := f.Sewn.Layout.Measure("length")
-		s := fmt.Sprintf("Size %s, worked as written at your gauge, comes out %s round, %s", f.Group.Label(), a.both(round), a.off(round.Sub(w.round)))
+		s := fmt.Sprintf("Size %s, worked as written at your %s, comes out %s round, %s", f.Group.Label(), a.gauge(), a.both(round), a.off(round.Sub(w.round)))
 		if w.body.Unit.Valid() {
 			s += ", with " + a.both(round.Sub(w.body.Measurement())) + " of ease"
 		}
@@ -239,7 +248,7 @@ func (a reply) whichSize() []document.Block {
 func (a reply) newNumbers() []document.Block {
 	var blocks []document.Block
 	for _, l := range a.lost {
-		blocks = append(blocks, document.Para{Text: "Size " + l.label + " has no numbers at your gauge: " + l.why.Error() + "."})
+		blocks = append(blocks, document.Para{Text: "Size " + l.label + " has no numbers at your " + a.gauge() + ": " + l.why.Error() + "."})
 	}
 	if len(a.renewed) == 0 {
 		return blocks
@@ -254,8 +263,12 @@ func (a reply) newNumbers() []document.Block {
 	blocks = append(blocks, document.Para{Text: intro + "Write these into the pattern instead of its own."})
 	var items []string
 	number := func(name string, f func(garment.Size) string) {
-		items = append(items, fmt.Sprintf("%s: %s, instead of %s", name, grade.Text(a.renewed, func(r renewed) string { return f(r.Size) }),
-			grade.Text(a.renewed, func(r renewed) string { return f(r.was) })))
+		is := grade.Text(a.renewed, func(r renewed) string { return f(r.Size) })
+		instead := ", as in the pattern"
+		if was := grade.Text(a.renewed, func(r renewed) string { return f(r.was) }); was != is {
+			instead = ", instead of " + was
+		}
+		items = append(items, name+": "+is+instead)
 	}
 	first := a.renewed[0]
 	if first.Panel.Chains > 0 {
@@ -271,8 +284,22 @@ func (a reply) newNumbers() []document.Block {
 		number("Times that the repeat is worked, the first time included", func(s garment.Size) string { return fmt.Sprint(s.Panel.Repeats) })
 	}
 	number("The last row is worked on the", func(s garment.Size) string { return a.fresh.Plan.End(s.Panel.Repeats).Side.String() })
+	if first.Sleeve != nil {
+		number("Stitches in a row of the sleeve", func(s garment.Size) string { return fmt.Sprint(s.Sleeve.Stitches.Value) })
+		number("Rows of the sleeve", func(s garment.Size) string { return fmt.Sprint(s.Sleeve.Rows.Value) })
+		number("Times that the repeat is worked in the sleeve, the first time included", func(s garment.Size) string { return fmt.Sprint(s.Sleeve.Repeats) })
+	}
 	for _, j := range first.Sewn.Joins {
-		number("Pairs to join, "+j.Asked.Name, func(s garment.Size) string { return fmt.Sprint(pairs(s.Sewn, j.Asked.Name)) })
+		number("Pairs to join, "+j.Asked.Name, func(s garment.Size) string {
+			join, _ := s.Join(j.Asked.Name)
+			return fmt.Sprint(join.Pairs)
+		})
+		if j.Start > 0 {
+			number("Pairs left open at the hem", func(s garment.Size) string {
+				join, _ := s.Join(j.Asked.Name)
+				return fmt.Sprint(join.Start)
+			})
+		}
 	}
 	blocks = append(blocks, document.List{Items: items},
 		document.Para{Text: "With these numbers the garment measures, beside what the pattern says:"},
@@ -280,7 +307,11 @@ func (a reply) newNumbers() []document.Block {
 			runOf(a.renewed, func(r renewed) garment.Size { return r.was }))})
 	if w := a.wanted; w != nil {
 		round, _ := first.Sewn.Layout.Measure("round")
-		s := "The round is " + a.off(round.Sub(w.round)) + "."
+		s := "The round is " + a.off(round.Sub(w.round))
+		if w.body.Unit.Valid() {
+			s += ", with " + a.both(round.Sub(w.body.Measurement())) + " of ease over your chest"
+		}
+		s += "."
 		if step, ok := first.step(round, len(a.fresh.Plan.Repeat)); ok {
 			s += " One repeat more or less changes it by " + a.both(step) + "."
 		}
@@ -312,15 +343,6 @@ func (r renewed) step(round gauge.Measurement, rows int) (gauge.Measurement, boo
 	share, err := gauge.Share(rows, r.Panel.Rows.Value)
 	lengthwise := r.Sewn.Layout.Pieces[0].Foundation != layout.Bottom
 	return round.Times(share), err == nil && lengthwise && rows > 0
-}
-
-func pairs(g seam.Garment, name string) int {
-	for _, j := range g.Joins {
-		if j.Asked.Name == name {
-			return j.Pairs
-		}
-	}
-	return 0
 }
 
 func (a reply) otherNumbers() []document.Block {
@@ -373,6 +395,9 @@ func (a reply) yarns() []document.Block {
 	}
 	if len(a.labels) > 0 {
 		blocks = append(blocks, document.Para{Text: a.grist() + " Length is what counts, so the mass differs where the yarn is finer or thicker; your swatch tells whether the fabric pleases."})
+	}
+	if len(a.labels) > 1 {
+		blocks = append(blocks, document.Para{Text: "Held together, every strand takes the whole length; the seams are sewn with one strand of the first."})
 	}
 	return blocks
 }

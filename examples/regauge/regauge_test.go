@@ -9,6 +9,8 @@ import (
 	"strings"
 	"testing"
 
+	"example.com/panelmath/examples/internal/garment"
+	"example.com/panelmath/examples/internal/variant"
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/panel/layout"
 	"example.com/panelmath/seam"
@@ -51,6 +53,7 @@ func TestGolden(t *testing.T) {
 		t.Run(c.golden, func(t *testing.T) {
 			code, got, errs := cli("", c.args...)
 			require.Equal(t, 0, code, errs)
+			got, _ = withoutWorked(got)
 			file := filepath.Join("testdata", c.golden)
 			if *update {
 				require.NoError(t, os.WriteFile(file, []byte(got), 0o644))
@@ -60,6 +63,108 @@ func TestGolden(t *testing.T) {
 			require.Empty(t, cmp.Diff(string(want), got))
 		})
 	}
+}
+
+// withoutWorked takes the rows and the finishing out of a document: they are
+// those of the pattern program.
+func withoutWorked(doc string) (rest string, worked []string) {
+	var kept []string
+	for _, section := range strings.SplitAfter(strings.ReplaceAll(doc, "\n## ", "\n\x00## "), "\x00") {
+		section = strings.TrimSuffix(section, "\x00")
+		heading, _, _ := strings.Cut(section, "\n")
+		if strings.HasSuffix(heading, ", with your numbers") {
+			worked = append(worked, strings.Replace(section, ", with your numbers", "", 1))
+			continue
+		}
+		kept = append(kept, section)
+	}
+	return strings.Join(kept, ""), worked
+}
+
+// layouts are the briefs of every layout that the pattern program tests.
+var layouts = []string{"closed-front", "front-and-back", "cocoon", "poncho", "one-size", "uk-child"}
+
+// TestWorked: the rows and the finishing are, to the letter, those of the
+// pattern at her gauge.
+func TestWorked(t *testing.T) {
+	for _, name := range layouts {
+		t.Run(name, func(t *testing.T) {
+			file := filepath.Join("..", "pattern", "testdata", name+".json")
+			code, out, errs := cli("", "-brief", file, "-gauge", "12 sts and 8.5 rows = 4 in")
+			require.Equal(t, 0, code, errs)
+			_, got := withoutWorked(out)
+
+			b, err := variant.Open(file, nil, nil)
+			require.NoError(t, err)
+			g, err := b.With("gauge", "12 sts and 8.5 rows = 4 in").Without("worked_gauge").Make()
+			require.NoError(t, err)
+			d, err := g.Document(garment.Options{})
+			require.NoError(t, err)
+			want := d.Markdown()
+			_, want, _ = strings.Cut(want[strings.Index(want, "\n## Abbreviations"):], "\n\n## ")
+			require.Equal(t, "## "+want, strings.TrimSuffix(strings.Join(got, ""), "\n")+"\n")
+			require.Contains(t, want, "Finishing\n")
+		})
+	}
+}
+
+// TestLayouts: at the pattern's own gauge every layout comes out as it was, and
+// takes the yarn that it took; at another one its openings are not smaller than
+// asked, or it says what does not fit.
+func TestLayouts(t *testing.T) {
+	for _, name := range layouts {
+		t.Run(name, func(t *testing.T) {
+			file := filepath.Join("..", "pattern", "testdata", name+".json")
+			b, err := variant.Open(file, nil, nil)
+			require.NoError(t, err)
+			g, err := b.Make()
+			require.NoError(t, err)
+			r := replyTo(t, "", "-brief", file, "-gauge", b.Fabric.Finished.String())
+			require.Empty(t, r.Without)
+			for i, s := range g.Sizes {
+				require.Equal(t, r.Followed[i].Pattern, r.Followed[i].Measures)
+				require.Equal(t, r.Followed[i].Pattern, r.New[i].Measures)
+				require.Equal(t, s.Yarn.Total.In(s.Yarn.Label.Length.Unit).Text(2), r.New[i].Yarn[0].Length)
+				require.Equal(t, r.New[i].Yarn, r.Followed[i].Yarn)
+				require.Equal(t, "0.00", r.New[i].Yarn[0].Less)
+				require.Empty(t, r.Followed[i].Faults)
+				require.Equal(t, s.Sleeve != nil, r.New[i].Sleeve != nil)
+			}
+			// A tenth tighter in both directions: what was 10 is 9 1/11.
+			tight := changedGauge(t, b, "11/10")
+			r = replyTo(t, "", "-brief", file, "-gauge", tight)
+			for i, s := range g.Sizes {
+				for _, m := range s.Sewn.Layout.Measures {
+					tenth, err := gauge.Share(10, 11)
+					require.NoError(t, err)
+					require.Equal(t, m.Length.Times(tenth).In(b.Units).Text(3), r.Followed[i].Measures[m.Name], m.Name)
+				}
+			}
+		})
+	}
+	refused(t, "-round: a poncho has no round to choose by; use -size", "", "-brief", filepath.Join("..", "pattern", "testdata", "poncho.json"), "-gauge", mine, "-round", "40 in")
+}
+
+// changedGauge returns the gauge of a brief with so many times the counts.
+func changedGauge(t *testing.T, b variant.Brief, times string) string {
+	t.Helper()
+	x, err := gauge.ParseRatio(times)
+	require.NoError(t, err)
+	g := b.Fabric.Finished
+	for _, o := range []*gauge.Over{&g.Stitches, &g.Rows} {
+		count, err := gauge.FromDecimal(o.Count)
+		require.NoError(t, err)
+		o.Count = count.Mul(x).Decimal(10)
+	}
+	return g.String()
+}
+
+// TestHead: a neck that her head does not pass is told.
+func TestHead(t *testing.T) {
+	r := replyTo(t, "", "-brief", filepath.Join("..", "pattern", "testdata", "poncho.json"), "-gauge", "13 sts and 9 rows = 4 in", "-head", "30 in")
+	require.Len(t, r.New[0].Faults, 1)
+	require.Contains(t, r.New[0].Faults[0], "neck opening")
+	require.Equal(t, r.New[0].Faults, r.Followed[0].Faults)
 }
 
 // TestByHand: size S of the default brief, worked on paper. At 14 sts and 11
@@ -416,9 +521,61 @@ func TestBadBriefs(t *testing.T) {
 	}
 }
 
+// TestReadme: what the README shows is what the program prints.
+func TestReadme(t *testing.T) {
+	text, err := os.ReadFile("README.md")
+	require.NoError(t, err)
+	code, out, errs := cli("", "-gauge", mine, "-body", "37 in", "-ease", "9 in", "-arm", "17 1/2 in")
+	require.Equal(t, 0, code, errs)
+	shown := strings.Split(string(text), "\n```\n")
+	require.Greater(t, len(shown), 3)
+	for i := 1; i < len(shown); i += 2 {
+		require.Contains(t, out, shown[i])
+	}
+}
+
 func TestHelp(t *testing.T) {
 	code, out, errs := cli("", "-h")
 	require.Equal(t, 0, code)
 	require.Empty(t, errs)
 	require.Contains(t, out, "your gauge, washed and blocked")
+}
+
+// FuzzCounts: whatever stands in -counts is refused, or gives one new number for
+// each, of one parity where the old ones are.
+func FuzzCounts(f *testing.F) {
+	for _, s := range []string{"98 (106) sts, multiple of 4 + 2", "98, 30 stitches", "91 rows, even", " sts", "1 row", "7, 9 st, up"} {
+		f.Add(s)
+	}
+	pattern, hers := gauge.MustGauge("5 sts and 7 rows = 1 in"), gauge.MustGauge("6.5 sts = 2.5 cm, 9 rows = 1 in")
+	f.Fuzz(func(t *testing.T, s string) {
+		o, err := parseOthers(s)
+		if err != nil {
+			return
+		}
+		counts, err := o.at(pattern, hers)
+		if err != nil {
+			return
+		}
+		require.Len(t, counts, len(o.numbers))
+		for _, c := range counts {
+			if o.rule != nil {
+				require.True(t, o.rule.Legal(c.Value), "%q gives %d", s, c.Value)
+			} else if o.alike() {
+				require.Equal(t, counts[0].Value%2, c.Value%2, "%q gives %v", s, counts)
+			}
+		}
+	})
+}
+
+// FuzzSwatch: whatever stands in -swatch is refused, or a sound swatch.
+func FuzzSwatch(f *testing.F) {
+	for _, s := range []string{"6 in x 6 in = 15.5 g", "15 cm × 15cm=32 yd", "x=", "=x", "6 in x 6 in = 1/2 oz"} {
+		f.Add(s)
+	}
+	f.Fuzz(func(t *testing.T, s string) {
+		if w, err := parseSwatch(s); err == nil {
+			require.NoError(t, w.Validate(), "%q", s)
+		}
+	})
 }
