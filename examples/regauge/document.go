@@ -105,18 +105,43 @@ func (a reply) gauges() []document.Block {
 		{"Along a row, the same number of stitches comes out", "longer", "shorter", pattern.Stitches, mine.Stitches},
 		{"Across the rows, the same number of rows comes out", "taller", "less tall", pattern.Rows, mine.Rows},
 	} {
-		items = append(items, d.what+" "+change(d.pattern, d.mine, d.more, d.less)+".")
+		items = append(items, d.what+" "+change(d.pattern, d.mine, d.more, d.less)+"."+short(d.mine))
 	}
-	return []document.Block{document.List{Items: items}}
+	blocks := []document.Block{document.List{Items: items}}
+	wider, taller := longer(pattern.Stitches, mine.Stitches).Sign(), longer(pattern.Rows, mine.Rows).Sign()
+	hook := map[int]string{2: "smaller", 1: "smaller", -1: "larger", -2: "larger"}[wider+taller]
+	if hook != "" {
+		blocks = append(blocks, document.Para{Text: "A " + hook + " hook brings you nearer to the pattern. If you like your fabric as it is, read on."})
+	}
+	return blocks
 }
 
-// change says how much longer the same count is at another gauge.
-func change(pattern, mine gauge.Over, more, less string) string {
+// longer returns by how many percent the same count is longer at another gauge.
+func longer(pattern, mine gauge.Over) gauge.Ratio {
 	one := gauge.MeasurementOf(gauge.Int(1), gauge.Inch)
 	was, _ := pattern.Exact(one) // of gauges that were read, which are valid
 	is, _ := mine.Exact(one)
 	times, _ := was.Quo(is)
-	percent := times.Sub(gauge.Int(1)).Mul(gauge.Int(100))
+	return times.Sub(gauge.Int(1)).Mul(gauge.Int(100))
+}
+
+// short warns of a count over less than 10 cm: half a stitch is a large share of
+// it.
+func short(o gauge.Over) string {
+	if o.Span.Measurement().In(gauge.Centimetre).Cmp(gauge.Int(10)) >= 0 {
+		return ""
+	}
+	count, _ := o.Exact(o.Span.Measurement())
+	share, err := gauge.Int(50).Quo(count)
+	if err != nil {
+		return ""
+	}
+	return fmt.Sprintf(" You counted over %v only, where a half more or less is %s%%; count over 10 cm or 4 in if you can.", o.Span, share.Decimal(1))
+}
+
+// change says how much longer the same count is at another gauge.
+func change(pattern, mine gauge.Over, more, less string) string {
+	percent := longer(pattern, mine)
 	switch percent.Sign() {
 	case 0:
 		return "the same"

@@ -47,6 +47,7 @@ func TestGolden(t *testing.T) {
 		{"her-round.md", []string{"-gauge", mine, "-body", "37 in", "-ease", "9 in", "-arm", "17 1/2 in", "-label", "110 m = 50 g", "-label", "400 m = 50 g", "-why"}},
 		{"own-swatch.md", []string{"-gauge", "17 sts and 12.5 rows = 10 cm", "-size", "xl-2x", "-swatch", "15 cm x 15 cm = 15 g", "-label", "180 m = 100 g",
 			"-counts", "98, 30 sts", "-counts", "96 (102) sts, multiple of 6", "-counts", "91 rows"}},
+		{"short-count.md", []string{"-gauge", "7 sts = 2 in, 12 rows = 4 in", "-size", "M"}},
 		{"too-tight.md", []string{"-gauge", "24 sts and 15 rows = 4 in"}},
 		{"her-round.json", []string{"-gauge", mine, "-round", "46 in", "-counts", "73 sts", "-format", "json"}},
 	} {
@@ -329,6 +330,22 @@ func TestCounts(t *testing.T) {
 			}
 			require.Equal(t, c.want, got, c.source)
 		})
+	}
+}
+
+// TestShortCount: a count over 2 in is known to about half a stitch
+// (https://wlsmakesstuff.com/blog-of-making-stuff/technical-twists-gauge).
+func TestShortCount(t *testing.T) {
+	for _, c := range []struct{ over, want string }{
+		{"7 over 2 in", " You counted over 2 in only, where a half more or less is 7.1%; count over 10 cm or 4 in if you can."},
+		{"10 over 5 cm", " You counted over 5 cm only, where a half more or less is 5%; count over 10 cm or 4 in if you can."},
+		{"2 repeats of 8 over 3.5 in", " You counted over 3.5 in only, where a half more or less is 3.1%; count over 10 cm or 4 in if you can."},
+		{"20 over 10 cm", ""},
+		{"14 over 4 in", ""},
+	} {
+		o, err := gauge.ParseOver(c.over)
+		require.NoError(t, err)
+		require.Equal(t, c.want, short(o), c.over)
 	}
 }
 
