@@ -84,6 +84,11 @@ func TestWriteRefuses(t *testing.T) {
 			require.Empty(t, got.Lines)
 		})
 	}
+	// a repeat that every size works once needs no line to repeat it
+	once, err := orchard().Write(Writing{Stitches: grade.Run[int]{100, 103}, Repeats: grade.Run[int]{1}})
+	require.NoError(t, err)
+	require.NotContains(t, once.String(), "Rep ")
+	require.Equal(t, WrongSide, RightSide.Turned(-3))
 	// rows with lists of sizes are written as they stand
 	got, err := sized.Write(Writing{Stitches: grade.Run[int]{20, 24, 28}, Repeats: grade.Run[int]{0}})
 	require.NoError(t, err)
@@ -310,6 +315,12 @@ func TestUnfinished(t *testing.T) {
 	_, _, _, err = orchard().FitUnfinished(in("1 in"), gauge.Over{})
 	require.Error(t, err)
 	g := gauge.MustGauge("13 sts and 9 rows = 4 in")
+	// 26.5 and 29 rows: ties go to the larger number
+	for width, want := range map[string]int{"13.25 in": 27, "14.5 in": 30} {
+		_, c, _, err := orchard().FitUnfinished(in(width), gauge.MustGauge("13 sts and 8 rows = 4 in").Rows)
+		require.NoError(t, err)
+		require.Equal(t, want, c.Value)
+	}
 	seen := map[int]bool{}
 	for eighths := range 240 {
 		width := gauge.MeasurementOf(ratio(t, eighths, 8), gauge.Inch)

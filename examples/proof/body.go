@@ -14,7 +14,7 @@ import (
 var (
 	ofChart   = regexp.MustCompile(`Body measures that each size is made for \((\w+)\)`)
 	chestRow  = regexp.MustCompile(`^\|\s*([^|]*?)\s*\|\s*([^|]*?)\s*\|\s*([^|]*?)\s*\|$`)
-	hookLabel = regexp.MustCompile(`([\d.]+ ?mm) \((?:US )?([A-Z](?:/[A-Z])?[-/ ]\d+(?:\.\d+)?)\)`)
+	hookLabel = regexp.MustCompile(`([\d.]+ ?mm) \((?:US )?([A-Z](?:/[A-Z])?[-/ ]\d+(?:\.\d+)?)[,)]`)
 )
 
 // table returns the rows of the table of body measures: size and two columns, the

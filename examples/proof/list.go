@@ -1,6 +1,7 @@
 package main
 
 import (
+	"fmt"
 	"regexp"
 	"slices"
 	"strconv"
@@ -118,7 +119,7 @@ func (p *pattern) lists(l line) []Finding {
 			continue
 		}
 		got, err := numbers(strings.NewReplacer(`"`, "", "″", "", "”", "", "cm", "").Replace(s))
-		if err != nil || p.isRow(l) || p.tied[l.number] || p.isYarn(l) {
+		if err != nil || p.isRow(l) || p.isTied(l) || p.isYarn(l) {
 			continue // held against what makes it
 		}
 		list := check.List{Name: "list", Values: got}
@@ -157,9 +158,17 @@ func plural(n int, noun string) string {
 // pair is a list of lengths printed in two units.
 type pair struct {
 	line  line
+	place int // among the pairs of its line, from 0
 	text  string
 	sizes []int
 	notation.Lengths
+}
+
+func (x pair) id() string { return fmt.Sprint(x.line.number, " ", x.place) }
+
+// isTied reports whether lengths of a line are held against counts.
+func (p *pattern) isTied(l line) bool {
+	return slices.ContainsFunc(p.inBoth, func(x pair) bool { return x.line.number == l.number && p.tied[x.id()] })
 }
 
 // pairs returns the lengths in two units of a line. Lengths of yarn, which may be
@@ -170,7 +179,7 @@ func (p *pattern) pairs(l line) []pair {
 	}
 	var out []pair
 	for _, s := range pairIn.FindAllString(l.text, -1) {
-		x := pair{line: l, text: s, sizes: p.sizesOf(l)}
+		x := pair{line: l, place: len(out), text: s, sizes: p.sizesOf(l)}
 		var err error
 		if x.Lengths, err = notation.ReadLengths(unsign(s), 0); err != nil || len(x.Own) > 1 && len(x.Own) != len(x.sizes) {
 			continue // a list of another length is a finding of its own

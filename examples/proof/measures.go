@@ -24,6 +24,7 @@ type relation struct {
 	exact  bool                      // every list is rounded from the exact length, in quarters and halves
 	alone  bool                      // counts and lengths are lists as printed, which may stand one size off
 	less   []gauge.Length            // what the length is less than the count makes, by size: the body of an ease; nil for nothing
+	plus   []gauge.Measurement       // what the other direction makes of it, by size; nil for nothing
 }
 
 // holds checks what a statement says by itself, and returns the lengths in it
@@ -260,6 +261,9 @@ func (r relation) makes(over gauge.Over, i int) (gauge.Measurement, error) {
 	if err == nil && r.less != nil {
 		m = m.Sub(r.less[i].Measurement())
 	}
+	if err == nil && r.plus != nil {
+		m = m.Add(r.plus[i])
+	}
 	return m, err
 }
 
@@ -374,6 +378,9 @@ func (p *pattern) against(over gauge.Over, k kind, r relation) (out []Finding, w
 		}
 		f := Finding{Line: r.line.number, Name: r.name, Size: p.label(r.sizes[i]), Got: strings.Join(got, " and "), Want: strings.Join(want, " and "),
 			Why: r.counts[i].Text(places(r.counts[i])) + " " + k.noun() + " at " + k.text(over) + " make that"}
+		if r.plus != nil {
+			f.Why += fmt.Sprintf(", with %s across the rows", fine(gauge.Inch).Text(r.plus[i]))
+		}
 		if r.less != nil {
 			round, _ := over.Measure(r.counts[i])
 			f.Why = fmt.Sprintf("a round of %s (%s %s at %s) less a chest of %v, the high end in the table of sizes", r.grid(r.lists[0]).Text(round), r.counts[i].Text(0), k.noun(), k.text(over), r.less[i])
@@ -481,6 +488,9 @@ func counts(span gauge.Measurement, all []relation) (low, high gauge.Ratio, ok b
 				m := l.Measurement()
 				if r.less != nil {
 					m = m.Add(r.less[i].Measurement())
+				}
+				if r.plus != nil {
+					m = m.Sub(r.plus[i])
 				}
 				if m.Sub(half).Sign() <= 0 {
 					continue

@@ -1,132 +1,89 @@
 package main
 
 import (
-	"fmt"
-	"os"
-	"regexp"
-	"strconv"
-	"strings"
-	"testing"
+	"sort"
 
-	"github.com/stretchr/testify/require"
+	"example.com/panelmath/examples/internal/variant"
+	"example.com/panelmath/gauge"
+	"example.com/panelmath/panel/layout"
 )
 
-// Numbers of a printed pattern that nothing else in it tells, and those that are
-// no numbers of the garment.
-var unchecked = regexp.MustCompile(`^\d+\. ` + // number of a step
-	`|^## Panel \(make \d` +
-	`|^- At the start of each row.*` + // turning chains never change a count
-	`|^- ch-\d sp:.*` + // abbreviations
-	`|[\d.]+% to spare` +
-	`|a 4-ply` +
-	`|\(US [^)]*\)`) // labels of hooks: another may be another maker's
-
-// mutated returns another number in the place of one, off by more than its
-// printing may be.
-func mutated(line, w string) string {
-	step := 1
-	if strings.HasPrefix(line, "- Yarn:") || strings.Contains(line, "leave ") || strings.Contains(line, "All other tails") {
-		step = 2 // metres, grams and the lengths of tails are rounded, each from what is not printed
-	}
-	for _, sign := range []struct{ is, to string }{{"½", "¾"}, {"¼", "½"}, {"¾", "½"}} {
-		if whole, ok := strings.CutSuffix(w, sign.is); ok {
-			if step == 1 {
-				return whole + sign.to
-			}
-			n, _ := strconv.Atoi(whole)
-			return strconv.Itoa(n+step) + sign.is
-		}
-	}
-	if whole, ok := strings.CutSuffix(w, ".5"); ok {
-		n, _ := strconv.Atoi(whole)
-		if step == 1 {
-			return whole
-		}
-		return strconv.Itoa(n+step) + ".5"
-	}
-	n, _ := strconv.Atoi(w)
-	return strconv.Itoa(n + step)
+// screw is what can be turned to make a size take less: a field of the brief,
+// the measure that it sets, and the count that the measure comes from.
+type screw struct {
+	name, field, measure string
+	stitches             bool              // the count is of stitches, otherwise of rows
+	less                 gauge.Measurement // what the field leaves out of the measure: ease the chest
 }
 
-// TestEveryNumber changes every number of the printed patterns that is of a kind
-// that is checked, one at a time, and wants a finding that names its line and its
-// size. Where two lines contradict one another, and nothing says which is right,
-// the finding stands at one of them and names the other.
-func TestEveryNumber(t *testing.T) {
-	numberIn := regexp.MustCompile(`\d+(?:\.\d+)?[½¼¾]?|[½¼¾]`)
-	for _, file := range []string{"orchard-wrap.md", "uk-child.md", "one-size.md"} {
-		t.Run(file, func(t *testing.T) {
-			b, err := os.ReadFile("../pattern/testdata/" + file)
-			require.NoError(t, err)
-			lines := strings.Split(string(b), "\n")
-			right, err := read(string(b))
-			require.NoError(t, err)
-			many := 0
-			for i, l := range lines {
-				skip := unchecked.FindAllStringIndex(l, -1)
-				for _, at := range numberIn.FindAllStringIndex(l, -1) {
-					if within(skip, at[0]) {
-						continue
-					}
-					many++
-					to := mutated(l, l[at[0]:at[1]])
-					changed := append([]string(nil), lines...)
-					changed[i] = l[:at[0]] + to + l[at[1]:]
-					code, out, errs := cli(strings.Join(changed, "\n"))
-					if code == 2 && strings.HasPrefix(errs, fmt.Sprintf("line %d: ", i+1)) {
-						continue // no row can be read so
-					}
-					size := sizeAt(right, right.lines[i], l, at[0])
-					if code != 1 || !names(out, i+1, size) {
-						t.Errorf("line %d: %s for %s at column %d, size %q: %d\n%s%s%s", i+1, to, l[at[0]:at[1]], at[0]+1, size, code, errs, out, l)
-					}
-				}
-			}
-			t.Logf("%d numbers changed", many)
-			require.Greater(t, many, 50)
-		})
+// ways returns how a size can be made with the yarn: shorter, and narrower. The
+// brief is that of the size alone.
+func (a reply) ways(b variant.Brief, s size) (ways []way) {
+	for _, w := range screws(b, s) {
+		if m, ok := s.Sewn.Layout.Measure(w.measure); ok {
+			ways = append(ways, a.turn(b, s, w, m))
+		}
 	}
+	return ways
 }
 
-func within(spans [][]int, at int) bool {
-	for _, s := range spans {
-		if s[0] <= at && at < s[1] {
-			return true
+// screws returns those that the brief of a size has.
+func screws(b variant.Brief, s size) (all []screw) {
+	lengthwise := s.Sewn.Layout.Pieces[0].Foundation != layout.Bottom
+	name := "narrower"
+	if !b.Has("ease") && !b.Has("length") { // a poncho, whose length follows its width
+		name = "smaller"
+	}
+	for _, w := range []screw{
+		{"shorter", "length", "length", lengthwise, gauge.Measurement{}},
+		{"narrower", "ease", "round", !lengthwise, s.Chest.High.Measurement()},
+		{name, "width", "width", !lengthwise, gauge.Measurement{}},
+	} {
+		if b.Has(w.field) {
+			all = append(all, w)
 		}
 	}
-	return false
+	return all
 }
 
-// sizeAt returns the label of the size that a number at a byte of a line is for;
-// "" where it is for all.
-func sizeAt(p *pattern, l line, raw string, at int) string {
-	if m := tableCell.FindStringSubmatch(raw); m != nil {
-		return m[1]
+// turn returns the largest legal count for which the yarn suffices.
+func (a reply) turn(b variant.Brief, s size, w screw, measure gauge.Measurement) way {
+	count, step, least := s.Panel.Rows.Value, len(a.Plan.Repeat), a.Plan.Rows(0)
+	if w.stitches {
+		count, step, least = s.Panel.Stitches.Value, max(s.Panel.Stitches.Rule.Multiple, 1), max(s.Panel.Stitches.Rule.Least, 1)
 	}
-	sizes := p.sizesOf(l)
-	for _, list := range listIn.FindAllStringIndex(raw, -1) {
-		if list[0] > at || at >= list[1] {
-			continue
-		}
-		if n := values(raw[list[0]:list[1]]); n > 1 && n == len(sizes) {
-			return p.label(sizes[values(raw[list[0]:at]+"0")-1])
-		}
+	if step == 0 || count < least {
+		return way{name: w.name}
 	}
-	return ""
+	// Less takes less. What is too small for a garment is taken as small enough,
+	// so that the search ends on the smallest garment or on one that is enough.
+	most := (count - least) / step
+	off := sort.Search(most, func(off int) bool {
+		one, ok := a.at(b, w, measure, count, count-off*step)
+		return !ok || one.left.Sign() >= 0
+	})
+	one, ok := a.at(b, w, measure, count, count-off*step)
+	return way{name: w.name, size: one, found: ok && one.left.Sign() >= 0}
 }
 
-// names reports whether a finding is about the line, or names it, and about the
-// size or all sizes.
-func names(out string, line int, size string) bool {
-	for f := range strings.Lines(out) {
-		at := strings.HasPrefix(f, fmt.Sprintf("line %d, ", line)) || strings.HasPrefix(f, fmt.Sprintf("line %d:", line))
-		if !at && !regexp.MustCompile(fmt.Sprintf(`\bline %d\b`, line)).MatchString(f) {
-			continue
-		}
-		head, _, _ := strings.Cut(f, ": got ")
-		if size == "" || !strings.Contains(head, ", size ") || strings.HasSuffix(head, ", size "+size) {
-			return true
-		}
+// at works a size out at another count; ok is false where it makes no garment.
+// The measure is in proportion to its count, so the count is asked for by it.
+func (a reply) at(b variant.Brief, w screw, measure gauge.Measurement, count, n int) (one size, ok bool) {
+	share, err := gauge.Share(n, count)
+	if err != nil {
+		return size{}, false
 	}
-	return false
+	// A measure may be no decimal; nine places of a centimetre are near enough to
+	// get the count itself.
+	asked := measure.Times(share).Sub(w.less).In(gauge.Centimetre).Decimal(9)
+	g, err := b.With(w.field, asked.String()+" cm").Make()
+	if err != nil {
+		return size{}, false
+	}
+	got := g.Sizes[0].Panel.Rows.Value
+	if w.stitches {
+		got = g.Sizes[0].Panel.Stitches.Value
+	}
+	one, err = a.size(g.Sizes[0])
+	return one, err == nil && got == n
 }

@@ -1,50 +1,90 @@
 package main
 
 import (
+	"fmt"
 	"regexp"
+	"slices"
 	"strings"
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/grade"
 )
 
-// panels ties the lines of a garment of two equal panels, as the example program
-// pattern prints them, to the rows of its panel: "Each panel, before folding",
-// "Round the body, all four panel widths" and so on. Each printed length must be
-// the one on its grid that is nearest to what the rows make.
-func (p *pattern) panels() ([]Finding, []relation, error) {
-	var b *block
-	for i := range p.blocks {
-		if p.blocks[i].text.Lines != nil {
-			b = &p.blocks[i]
-			break
-		}
-	}
-	if b == nil || !p.begins("Each panel, before folding") {
-		return nil, nil, nil
-	}
-	sts, worked, last, ok := p.counts(*b)
-	if !ok {
-		return nil, nil, nil
-	}
-	g := panels{p: p, along: ratios(sts), across: ratios(p.fitting(worked, last))}
-	for _, tell := range []func(line){g.sewn, g.line} {
-		for _, l := range p.lines {
-			if !p.why[l.number] {
-				tell(l)
+// A pattern that the example program pattern printed tells its layout in one
+// sentence. From it follows what each finished measure is made of, and so every
+// printed length must be the one on its grid that is nearest to what the rows
+// make.
+var layouts = [...]struct{ sentence, name string }{
+	{"The garment is two equal panels.", "folded"}, // over the shoulders, open or closed in front
+	{"The garment is a front and a back, two equal panels.", "front and back"},
+	{"The garment is one rectangle, ", "cocoon"},
+	{"The garment is two equal rectangles.", "poncho"},
+}
+
+// tally is a count of stitches or of rows in every size; nil where it is not
+// known.
+type tally struct {
+	kind kind
+	n    []gauge.Ratio
+}
+
+// panels gathers what follows from the rows of the panels.
+type panels struct {
+	p              *pattern
+	layout         string
+	along, across  tally            // stitches and rows of a panel
+	length, round  tally            // stitches and rows of a sleeve
+	marks          map[string]tally // stitches, or row ends, up to a marker, by step
+	slit           tally
+	all            []relation
+	found          []Finding
+	lengths, seams map[string]tally // what makes a finished measure, by name
+}
+
+// panels ties the lines of a printed pattern to the rows of its panels.
+func (p *pattern) panels() ([]Finding, []relation) {
+	g := panels{p: p, marks: map[string]tally{}}
+	for _, l := range p.lines {
+		for _, k := range layouts {
+			if strings.HasPrefix(l.text, k.sentence) {
+				g.layout = k.name
 			}
 		}
 	}
-	return g.found, g.all, nil
-}
-
-func (p *pattern) begins(s string) bool {
-	for _, l := range p.lines {
-		if strings.HasPrefix(l.text, s) {
-			return true
+	if g.layout == "" || len(p.blocks) == 0 {
+		return nil, nil
+	}
+	g.along, g.across = g.piece(0)
+	g.length, g.round = g.piece(1)
+	if g.along.n == nil {
+		return nil, nil
+	}
+	for _, read := range []func(line){g.step, g.line} {
+		for _, l := range p.lines {
+			if !p.why[l.number] {
+				read(l)
+			}
+		}
+		if g.lengths == nil {
+			g.measures()
 		}
 	}
-	return false
+	return g.found, g.all
+}
+
+// piece returns the stitches and the rows of one piece.
+func (g *panels) piece(i int) (along, across tally) {
+	if i >= len(g.p.blocks) {
+		return tally{}, tally{}
+	}
+	sts, worked, last, ok := g.p.counts(g.p.blocks[i])
+	if !ok {
+		return tally{}, tally{}
+	}
+	if i == 0 {
+		worked = g.p.fitting(worked, last)
+	}
+	return tally{stitches, ratios(sts)}, tally{rows, ratios(worked)}
 }
 
 // fitting returns the rows that the measures are held against: those worked,
@@ -52,9 +92,9 @@ func (p *pattern) begins(s string) bool {
 // that number, so that one misprint is not told twice.
 func (p *pattern) fitting(worked, last grade.Run[int]) grade.Run[int] {
 	over, _, ok := p.over(rows, false)
-	out := append(grade.Run[int](nil), worked...)
+	out := slices.Clone(worked)
 	for _, x := range p.inBoth {
-		if !ok || x.line.name != "Each panel, before folding" {
+		if !ok || x.line.name != "Width of a panel" || len(x.Own) != len(worked) {
 			continue
 		}
 		a, b := relation{exact: true, counts: ratios(worked)}, relation{exact: true, counts: ratios(last)}
@@ -64,7 +104,6 @@ func (p *pattern) fitting(worked, last grade.Run[int]) grade.Run[int] {
 				out[i] = last[i]
 			}
 		}
-		break
 	}
 	return out
 }
@@ -77,89 +116,158 @@ func ratios(n grade.Run[int]) []gauge.Ratio {
 	return out
 }
 
-// panels gathers what follows from the rows of a panel.
-type panels struct {
-	p             *pattern
-	along, across []gauge.Ratio // stitches and rows of a panel
-	back, side    []gauge.Ratio // pairs joined; nil where they are not printed
-	all           []relation
-	found         []Finding
+// times returns t times a/b.
+func (t tally) times(a, b int) tally {
+	out := tally{kind: t.kind}
+	for _, x := range t.n {
+		out.n = append(out.n, x.Mul(share(a, b)))
+	}
+	return out
 }
+
+// add returns t + o; nothing where either is not known.
+func (t tally) add(o tally) tally {
+	out := tally{kind: t.kind}
+	for i := range min(len(t.n), len(o.n)) {
+		out.n = append(out.n, t.n[i].Add(o.n[i]))
+	}
+	return out
+}
+
+func (t tally) less(o tally) tally { return t.add(o.times(-1, 1)) }
 
 var (
-	joined = regexp.MustCompile(`^(Centre back|Sides): .*count (` + listForm + `) sts up .* join (` + listForm + `) pairs`)
-	folded = regexp.MustCompile(`fold at the shoulder lies (` + listForm + `) sts from either hem`)
+	stepCount = regexp.MustCompile(`^(Centre back|Centre front|Sides|Shoulders|First seam): .*?\bcount (` + listForm + `) (?:sts|row ends)`)
+	stepSlit  = regexp.MustCompile(`Leave (` + listForm + `) sts, `)
+	stepPairs = regexp.MustCompile(`\b[Jj]oin (` + listForm + `) pairs of (?:sts|row ends)`)
+	stepOpen  = regexp.MustCompile(`stop at the markers: (` + listForm + `) row ends, `)
+	stepEnds  = regexp.MustCompile(`\bJoin (?:the whole short end, )?(` + listForm + `) row ends`)
+	stepPass  = regexp.MustCompile(`pass over (` + listForm + `) of the (` + listForm + `),`)
+	stepOnto  = regexp.MustCompile(`to (` + listForm + `) sts of the armhole`)
+	stepFold  = regexp.MustCompile(`\b[Tt]he fold (?:at the shoulder )?lies (` + listForm + `) sts from either`)
 )
 
-// sewn reads the pairs to join, and where the fold lies.
-func (g *panels) sewn(l line) {
-	if m := folded.FindStringSubmatch(l.text); m != nil {
-		g.equal(l, "the fold at the shoulder", m[1], times(g.along, share(1, 2)), "half of the stitches of a row")
+// step reads how far a seam goes, and holds the counts of a step against one
+// another and against the rows.
+func (g *panels) step(l line) {
+	list := func(form *regexp.Regexp, i int) (tally, string) {
+		if m := form.FindStringSubmatch(l.text); m != nil {
+			return g.read(m[i]), m[i]
+		}
+		return tally{}, ""
 	}
-	m := joined.FindStringSubmatch(l.text)
-	if m == nil {
+	mark, _ := list(stepCount, 2)
+	name := l.name
+	pairs, printed := list(stepPairs, 1)
+	if mark.n != nil {
+		name = stepCount.FindStringSubmatch(l.text)[1]
+		if name == "Shoulders" {
+			mark.kind = rows
+		}
+		g.marks[name] = mark
+		if name == "Sides" {
+			g.slit, _ = list(stepSlit, 1)
+			if g.slit.n != nil {
+				mark = mark.less(g.slit)
+			}
+		}
+		if pairs.n != nil {
+			g.equal(l, name, printed, mark, "as many pairs as are counted to the marker")
+		}
+	}
+	if name == "Underarms" {
+		g.equal(l, name, printed, g.length, "the stitches of a sleeve")
+	}
+	if _, s := list(stepFold, 1); s != "" {
+		g.equal(l, "the fold", s, g.along.times(1, 2), "half of the stitches of a row")
+	}
+	if _, s := list(stepOpen, 1); s != "" {
+		g.equal(l, name, s, g.across.less(mark.times(2, 1)), "the rows of a panel less both shoulders")
+	}
+	ends, s := list(stepEnds, 1)
+	if s == "" {
 		return
 	}
-	pairs := g.read(m[3])
-	g.equal(l, m[1], m[2], pairs, "as many as pairs are joined")
-	if m[1] == "Sides" {
-		g.side = pairs
+	onto := mark
+	if name == "Sleeves" {
+		g.equal(l, name, s, g.round, "the rows of a sleeve")
+		onto = g.along.less(g.marks["Sides"]).times(2, 1)
+		if _, s := list(stepOnto, 1); s != "" {
+			g.equal(l, name, s, onto, "the stitches left open at both sides of the shoulder")
+		}
 	} else {
-		g.back = pairs
+		g.equal(l, name, s, g.across, "the rows of a panel")
+	}
+	_, over := list(stepPass, 1)
+	_, of := list(stepPass, 2)
+	more := onto.less(ends)
+	most := onto
+	for i, x := range more.n { // the side that has more
+		if x.Sign() < 0 {
+			more.n[i], most = x.Mul(gauge.Int(-1)), ends
+		}
+	}
+	if over != "" {
+		g.equal(l, name, over, more, "what one side has more than the other")
+		g.equal(l, name, of, most, "what the side has that has more")
 	}
 }
 
-// read reads a list of counts for all sizes; nil if it is none.
-func (g *panels) read(s string) []gauge.Ratio {
+// read reads a list of stitches for all sizes; nothing if it is none.
+func (g *panels) read(s string) tally {
 	n, err := numbers(s)
 	if err == nil {
 		n, err = n.For(g.p.n)
 	}
-	if err != nil {
-		return nil
-	}
-	var out []gauge.Ratio
+	out := tally{kind: stitches}
 	for _, v := range n {
-		r, err := gauge.FromDecimal(v)
-		if err != nil {
-			return nil
+		r, bad := gauge.FromDecimal(v)
+		if err != nil || bad != nil {
+			return tally{}
 		}
-		out = append(out, r)
+		out.n = append(out.n, r)
+	}
+	if err != nil {
+		return tally{}
 	}
 	return out
 }
 
-// equal finds the sizes in which a printed list of stitches is not the one wanted.
-func (g *panels) equal(l line, name, list string, want []gauge.Ratio, why string) {
+// equal finds the sizes in which a printed list is not the one wanted.
+func (g *panels) equal(l line, name, list string, want tally, why string) {
 	got := g.read(list)
-	if got == nil || want == nil {
-		return
-	}
-	for i := range got {
-		if !got[i].Equal(want[i]) {
-			g.found = append(g.found, Finding{Line: l.number, Name: name, Size: g.p.label(i), Got: got[i].Text(places(got[i])) + " sts", Want: want[i].Text(places(want[i])) + " sts", Why: why})
+	var out []Finding
+	for i := range min(len(got.n), len(want.n)) {
+		if a, b := got.n[i], want.n[i]; !a.Equal(b) {
+			out = append(out, Finding{Line: l.number, Name: name, Size: g.p.label(i), Got: a.Text(places(a)), Want: b.Text(places(b)), Why: why})
 		}
 	}
+	g.found = append(g.found, once(out, g.p.n)...)
 }
 
-func times(v []gauge.Ratio, by gauge.Ratio) []gauge.Ratio {
-	var out []gauge.Ratio
-	for _, x := range v {
-		out = append(out, x.Mul(by))
+// measures says what each finished measure is made of in this layout.
+func (g *panels) measures() {
+	front := g.layout == "front and back"
+	fold, round := g.along.times(1, 2), g.across.times(4, 1)
+	if front {
+		fold, round = g.along, g.across.times(2, 1)
 	}
-	return out
-}
-
-// open returns the stitches between the fold and the pairs.
-func (g *panels) open(pairs []gauge.Ratio) []gauge.Ratio {
-	if pairs == nil {
-		return nil
+	arm, drop, depth := fold.less(g.marks["Sides"]), fold.less(g.marks["Centre back"]), fold.less(g.marks["Centre front"])
+	width := g.across.less(g.marks["Shoulders"].times(2, 1))
+	neck := drop.add(depth).times(2, 1)
+	switch g.layout {
+	case "front and back":
+		neck = width.times(2, 1)
+	case "poncho":
+		neck = g.along.less(g.marks["First seam"]).times(2, 1)
 	}
-	out := times(g.along, share(1, 2))
-	for i := range out {
-		out[i] = out[i].Sub(pairs[i])
+	g.lengths = map[string]tally{
+		"Round the body": round, "Length": fold, "Width of a panel": g.across, "Length of a panel, before joining": g.along,
+		"Armhole depth": arm, "Armhole, all round": arm.times(2, 1), "Neck drop at the centre back": drop, "Neck depth in front": depth,
+		"Neck width": width, "Neck opening, all round": neck, "Sleeve length": g.length, "Sleeve, all round": g.round,
+		"Opening round the body": g.across.times(2, 1), "Slit": g.slit, "Ease over the largest chest of each size": round,
 	}
-	return out
+	g.seams = map[string]tally{"Centre back": drop, "Centre front": depth, "Shoulders": width, "Sides": arm}
 }
 
 // line ties the lengths of a line to what makes them.
@@ -170,42 +278,44 @@ func (g *panels) line(l line) {
 			pairs = append(pairs, x)
 		}
 	}
-	tie := func(i int, k kind, counts []gauge.Ratio) {
-		if i < len(pairs) && counts != nil && len(pairs[i].sizes) == g.p.n {
-			x := pairs[i]
-			g.all = append(g.all, relation{line: l, name: name(l, "panel"), sizes: x.sizes, kind: k, exact: true, counts: counts,
-				worked: strings.HasPrefix(l.text, "A panel fresh off the hook"), lists: []grade.Run[gauge.Length]{x.Own, x.Other}})
-			g.p.tied[l.number] = true
-			g.p.as[l.number] = "lengths of the panels"
+	tie := func(made ...tally) {
+		for i, t := range made {
+			if i < len(pairs) && len(t.n) == g.p.n && len(pairs[i].sizes) == g.p.n {
+				x := pairs[i]
+				g.all = append(g.all, relation{line: l, name: name(l, "panel"), sizes: x.sizes, kind: t.kind, exact: true, counts: t.n,
+					worked: strings.Contains(l.text, "fresh off the hook"), lists: []grade.Run[gauge.Length]{x.Own, x.Other}})
+				g.p.tied[fmt.Sprint(l.number, " ", i)] = true
+				g.p.as[l.number] = "lengths of the panels"
+			}
 		}
 	}
-	switch l.name {
-	case "Round the body, all four panel widths":
-		tie(0, rows, times(g.across, gauge.Int(4)))
-	case "Length, shoulder to hem":
-		tie(0, stitches, times(g.along, share(1, 2)))
-	case "Each panel, before folding":
-		tie(0, rows, g.across)
-		tie(1, stitches, g.along)
-	case "Armhole depth":
-		tie(0, stitches, g.open(g.side))
-	case "Neck drop at the centre back":
-		tie(0, stitches, g.open(g.back))
-	case "Centre back":
-		tie(0, stitches, g.open(g.back))
-	case "Sides":
-		tie(0, stitches, g.open(g.side))
-	case "Ease over the largest chest of each size":
-		if len(pairs) == 0 {
-			break
+	made, ok := g.lengths[l.name]
+	switch {
+	case len(pairs) == 0:
+	case l.name == "Hem, all round" && g.layout == "poncho":
+		if over, _, ok := g.p.over(rows, false); ok && len(pairs[0].sizes) == g.p.n {
+			tie(g.along.times(2, 1))
+			for _, n := range g.across.times(2, 1).n {
+				m, _ := over.Measure(n)
+				g.all[len(g.all)-1].plus = append(g.all[len(g.all)-1].plus, m)
+			}
 		}
+	case l.name == "Ease over the largest chest of each size":
 		if high := g.p.chests(pairs[0].Own[0].Unit); len(high) == g.p.n && len(pairs[0].sizes) == g.p.n {
-			tie(0, rows, times(g.across, gauge.Int(4)))
+			tie(made)
 			g.all[len(g.all)-1].less = high
 		}
-	}
-	if strings.HasPrefix(l.text, "A panel fresh off the hook measures about") {
-		tie(0, rows, g.across)
-		tie(1, stitches, g.along)
+	case ok:
+		tie(made)
+	case l.name == "Each panel as it is worked", strings.HasPrefix(l.text, "Before blocking, a panel fresh off the hook"), strings.HasPrefix(l.text, "Before any seam, block "):
+		tie(g.along, g.across, g.length, g.round)
+	case l.name == "Sides" && g.slit.n != nil:
+		tie(g.slit, g.seams["Sides"])
+	case g.seams[l.name].n != nil:
+		tie(g.seams[l.name], g.lengths["Neck opening, all round"])
+	case strings.HasPrefix(l.text, "The open edges, "):
+		tie(g.lengths["Opening round the body"])
+	case strings.Contains(l.text, "is the neck, "):
+		tie(g.lengths["Neck opening, all round"])
 	}
 }

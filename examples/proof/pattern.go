@@ -27,10 +27,10 @@ type pattern struct {
 	yarns        []yarnLine
 	printedHooks []hook
 	blocks       []block
-	tied         map[int]bool   // lines whose lengths hang on counts
-	why          map[int]bool   // lines that explain a number of one size
-	open         []line         // rows of a piece that is not at its end
-	as           map[int]string // what a line was read as, for report
+	tied         map[string]bool // pairs that hang on counts: line and place in it
+	why          map[int]bool    // lines that explain a number of one size
+	open         []line          // rows of a piece that is not at its end
+	as           map[int]string  // what a line was read as, for report
 }
 
 // tension is a line with a gauge. One direction alone leaves the other zero.
@@ -38,6 +38,7 @@ type tension struct {
 	line   line
 	worked bool // on the hook, before washing
 	gauge  gauge.Gauge
+	other  gauge.Gauge // the same over another span, as it stands in brackets
 }
 
 // read reads a text. It returns a *LineError for a line that must be understood
@@ -47,7 +48,7 @@ func read(s string) (*pattern, error) {
 	if err != nil {
 		return nil, err
 	}
-	p := &pattern{lines: lines, names: map[string]statement{}, as: map[int]string{}, why: map[int]bool{}, tied: map[int]bool{}}
+	p := &pattern{lines: lines, names: map[string]statement{}, as: map[int]string{}, why: map[int]bool{}, tied: map[string]bool{}}
 	if err := p.readSizes(); err != nil {
 		return nil, err
 	}
@@ -244,10 +245,11 @@ func (p *pattern) label(i int) string {
 }
 
 var (
-	isGauge   = regexp.MustCompile(`(?i)\b(?:gauge|tension)\b`)
-	isWorked  = regexp.MustCompile(`(?i)on the hook|before wash|before block|unwashed|unblocked|as worked`)
-	gaugeNoun = regexp.MustCompile(`^(\S+) (?:sc|hdc|dc|tr|htr|dtr)\b`) // what the stitches are
-	gaugeStop = regexp.MustCompile(`, in |, after |, wash| in (?:the )?(?:pattern|hdc|dc|sc|tr|htr|st)|[.;]\s|[.;]?$|\s*[\[(/]| using | with `)
+	isGauge    = regexp.MustCompile(`(?i)\b(?:gauge|tension)\b`)
+	isWorked   = regexp.MustCompile(`(?i)on the hook|before wash|before block|unwashed|unblocked|as worked`)
+	gaugeNoun  = regexp.MustCompile(`^(\S+) (?:sc|hdc|dc|tr|htr|dtr)\b`) // what the stitches are
+	gaugeOther = regexp.MustCompile(`[(\[](?:about )?([^()\[\]]*=[^()\[\]]*)[)\]]`)
+	gaugeStop  = regexp.MustCompile(`, in |, after |, wash| in (?:the )?(?:pattern|hdc|dc|sc|tr|htr|st)|[.;]\s|[.;]?$|\s*[\[(/]| using | with `)
 )
 
 // readGauge reads `12 sts and 10 rows = 4 in`, or one direction alone. What follows
@@ -257,10 +259,16 @@ func (p *pattern) readGauge(l line) error {
 		return errProse
 	}
 	l.body = gaugeNoun.ReplaceAllString(l.body, "$1 sts")
+	var other gauge.Gauge
+	if m := gaugeOther.FindStringSubmatch(l.body); m != nil {
+		if g, err := gauge.ParseGauge(m[1]); err == nil {
+			other = g
+		}
+	}
 	ends := gaugeStop.FindAllStringIndex(l.body, -1)
 	var first error
 	for i := len(ends) - 1; i >= 0; i-- {
-		t := tension{line: l, worked: isWorked.MatchString(l.name)}
+		t := tension{line: l, other: other, worked: isWorked.MatchString(l.name)}
 		body := l.body[:ends[i][0]]
 		g, err := gauge.ParseGauge(body)
 		if err == nil {
@@ -305,6 +313,29 @@ func (k kind) text(o gauge.Over) string {
 	return strings.Replace(o.String(), " over ", noun, 1)
 }
 
+// twice holds a gauge that is printed over two spans against itself.
+func (p *pattern) twice() []Finding {
+	var out []Finding
+	for _, t := range p.gauges {
+		for _, d := range []struct {
+			kind       kind
+			own, other gauge.Over
+		}{{stitches, t.gauge.Stitches, t.other.Stitches}, {rows, t.gauge.Rows, t.other.Rows}} {
+			exact, err := d.own.Exact(d.other.Span.Measurement())
+			if err != nil || d.other.Validate() != nil {
+				continue
+			}
+			want := exact.Decimal(max(0, -int(d.other.Count.Exponent()))) // as many places as are printed
+			if !want.Equal(d.other.Count) {
+				right := d.other
+				right.Count = want
+				out = append(out, Finding{Line: t.line.number, Name: name(t.line, "gauge"), Got: d.kind.text(d.other), Want: d.kind.text(right), Why: d.kind.text(d.own) + " is that"})
+			}
+		}
+	}
+	return out
+}
+
 // over returns the gauge for a direction, and its line; ok is false where the
 // text has none.
 func (p *pattern) over(k kind, worked bool) (over gauge.Over, l line, ok bool) {
@@ -328,23 +359,21 @@ func (p *pattern) check() ([]Finding, error) {
 	}
 	all = append(all, p.body()...)
 	all = append(all, p.hooks()...)
+	all = append(all, p.twice()...)
 	var pieces []relation
 	for _, s := range p.statements {
 		f, r := p.holds(s)
 		all = append(all, f...)
 		pieces = append(pieces, r...)
 	}
-	f, house, err := p.panels()
-	if err != nil {
-		return nil, err
-	}
+	f, house := p.panels()
 	all = append(all, f...)
 	for _, l := range p.lines {
 		if !l.heading && !p.why[l.number] {
 			all = append(all, p.lists(l)...)
 		}
 	}
-	all = append(all, units(p, slices.DeleteFunc(slices.Clone(p.inBoth), func(x pair) bool { return p.tied[x.line.number] }))...)
+	all = append(all, units(p, slices.DeleteFunc(slices.Clone(p.inBoth), func(x pair) bool { return p.tied[x.id()] }))...)
 	all = append(all, p.measures(append(pieces, house...))...)
 	all = append(all, p.yarn()...)
 	return sorted(all), nil

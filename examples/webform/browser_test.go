@@ -2,6 +2,7 @@ package main
 
 import (
 	"net/http/httptest"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -36,6 +37,10 @@ func TestLiveInABrowser(t *testing.T) {
 
 		c.set("name", "Harbour & <b>wrap</b>")
 		c.until(`document.querySelector("#pattern .title").textContent === "Harbour & <b>wrap</b>"`)
+
+		c.set("name", strings.Repeat("w", 300))
+		c.until(`document.querySelector("#pattern .title").textContent.length === 300`)
+		require.False(t, c.is(sideways), "%d px", width)
 
 		c.set("ease", "9 inn")
 		c.until(`document.getElementById("ease-error").textContent.includes('unknown unit "inn"')`)
