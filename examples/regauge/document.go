@@ -180,12 +180,21 @@ func (a reply) asWritten() []document.Block {
 	for _, f := range a.followed {
 		switch {
 		case f.fault != nil:
-			blocks = append(blocks, document.Para{Text: "Size " + f.Group.Label() + " cannot be sewn together with the pattern's numbers at your " + a.gauge() + ": " + f.fault.Error() + "."})
+			blocks = append(blocks, document.Para{Text: "Size " + f.Group.Label() + " cannot be sewn together with the pattern's numbers at your " + a.gauge() + ": " + apartSides(f.fault) + "."})
 		case f.unfit != nil:
 			blocks = append(blocks, document.Para{Text: "Size " + f.Group.Label() + " would not fit: " + a.misfit(f.unfit) + "."})
 		}
 	}
 	return blocks
+}
+
+// apartSides says which seam has sides that are too unlike to be sewn.
+func apartSides(err error) string {
+	var f *gauge.FieldError
+	if !errors.As(err, &f) {
+		return err.Error()
+	}
+	return "the " + f.Field + " would have " + f.Got + ", and " + f.Want + " are needed"
 }
 
 // misfit says in the units of the pattern what can't be put on.

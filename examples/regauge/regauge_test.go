@@ -455,6 +455,26 @@ func TestCannotBeFollowed(t *testing.T) {
 	require.NotContains(t, out, "Panel (make 2)")
 }
 
+// TestCannotBeSewn: with more rows and fewer stitches the sleeve no longer fits
+// the armhole, so no size can be followed; the new numbers can.
+func TestCannotBeSewn(t *testing.T) {
+	args := []string{"-brief", filepath.Join("..", "pattern", "testdata", "front-and-back.json"), "-gauge", "10 sts and 14 rows = 4 in"}
+	r := replyTo(t, "", append(args, "-round", "50 in")...)
+	for _, f := range r.Followed {
+		require.Len(t, f.Faults, 1)
+		require.Empty(t, f.Measures)
+		require.Empty(t, f.Yarn)
+	}
+	require.Empty(t, r.Wanted.Nearest)
+	require.Len(t, r.New, 1)
+	code, out, errs := cli("", append(args, "-round", "50 in")...)
+	require.Equal(t, 0, code, errs)
+	require.Contains(t, out, "Size XS–S cannot be sewn together with the pattern's numbers at your gauge: the left armhole would have sides of 24.80 in (62.99 cm) and 12.86 in (32.66 cm), and lengths that differ by at most 1/10 are needed.\n")
+	require.Contains(t, out, "No size can be followed as it is written.\n")
+	require.NotContains(t, out, "Following the pattern")
+	require.Contains(t, out, "With the new numbers, size ")
+}
+
 func TestBadFlags(t *testing.T) {
 	g := func(args ...string) []string { return append([]string{"-gauge", mine}, args...) }
 	long := strings.Repeat("9", 20_000)
