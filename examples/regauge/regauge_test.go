@@ -47,6 +47,7 @@ func TestGolden(t *testing.T) {
 		{"her-round.md", []string{"-gauge", mine, "-body", "37 in", "-ease", "9 in", "-arm", "17 1/2 in", "-label", "110 m = 50 g", "-label", "400 m = 50 g", "-why"}},
 		{"own-swatch.md", []string{"-gauge", "17 sts and 12.5 rows = 10 cm", "-size", "xl-2x", "-swatch", "15 cm x 15 cm = 15 g", "-label", "180 m = 100 g",
 			"-counts", "98, 30 sts", "-counts", "96 (102) sts, multiple of 6", "-counts", "91 rows"}},
+		{"short-count.md", []string{"-gauge", "7 sts = 2 in, 12 rows = 4 in", "-size", "M"}},
 		{"too-tight.md", []string{"-gauge", "24 sts and 15 rows = 4 in"}},
 		{"her-round.json", []string{"-gauge", mine, "-round", "46 in", "-counts", "73 sts", "-format", "json"}},
 	} {
@@ -332,6 +333,22 @@ func TestCounts(t *testing.T) {
 	}
 }
 
+// TestShortCount: a count over 2 in is known to about half a stitch
+// (https://wlsmakesstuff.com/blog-of-making-stuff/technical-twists-gauge).
+func TestShortCount(t *testing.T) {
+	for _, c := range []struct{ over, want string }{
+		{"7 over 2 in", " You counted over 2 in only, where a half more or less is 7.1%; count over 10 cm or 4 in if you can."},
+		{"10 over 5 cm", " You counted over 5 cm only, where a half more or less is 5%; count over 10 cm or 4 in if you can."},
+		{"2 repeats of 8 over 3.5 in", " You counted over 3.5 in only, where a half more or less is 3.1%; count over 10 cm or 4 in if you can."},
+		{"20 over 10 cm", ""},
+		{"14 over 4 in", ""},
+	} {
+		o, err := gauge.ParseOver(c.over)
+		require.NoError(t, err)
+		require.Equal(t, c.want, short(o), c.over)
+	}
+}
+
 // changed returns the default brief with one field set to a text or a value.
 func changed(t *testing.T, field string, value any) string {
 	t.Helper()
@@ -436,6 +453,26 @@ func TestCannotBeFollowed(t *testing.T) {
 	require.Equal(t, 0, code, errs)
 	require.Contains(t, out, "Size S has no numbers at your gauge: length: size S: 12 sts long, and the rows need at least 42.")
 	require.NotContains(t, out, "Panel (make 2)")
+}
+
+// TestCannotBeSewn: with more rows and fewer stitches the sleeve no longer fits
+// the armhole, so no size can be followed; the new numbers can.
+func TestCannotBeSewn(t *testing.T) {
+	args := []string{"-brief", filepath.Join("..", "pattern", "testdata", "front-and-back.json"), "-gauge", "10 sts and 14 rows = 4 in"}
+	r := replyTo(t, "", append(args, "-round", "50 in")...)
+	for _, f := range r.Followed {
+		require.Len(t, f.Faults, 1)
+		require.Empty(t, f.Measures)
+		require.Empty(t, f.Yarn)
+	}
+	require.Empty(t, r.Wanted.Nearest)
+	require.Len(t, r.New, 1)
+	code, out, errs := cli("", append(args, "-round", "50 in")...)
+	require.Equal(t, 0, code, errs)
+	require.Contains(t, out, "Size XS–S cannot be sewn together with the pattern's numbers at your gauge: the left armhole would have sides of 24.80 in (62.99 cm) and 12.86 in (32.66 cm), and lengths that differ by at most 1/10 are needed.\n")
+	require.Contains(t, out, "No size can be followed as it is written.\n")
+	require.NotContains(t, out, "Following the pattern")
+	require.Contains(t, out, "With the new numbers, size ")
 }
 
 func TestBadFlags(t *testing.T) {
