@@ -25,7 +25,7 @@ func ExampleParseLength() {
 	// 63 in
 	// 52 cm
 	// 1.5 yd
-	// parse length: "52,5 cm": a comma as decimal mark; write a full stop: 20.5
+	// parse length: "52,5 cm": a comma in the number; write 1250 or 20.5
 }
 
 func ExampleMustLength() {

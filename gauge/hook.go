@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"example.com/panelmath/internal/number"
 	"example.com/panelmath/internal/text"
 	"github.com/shopspring/decimal"
 )
@@ -53,13 +54,13 @@ func (h Hook) Validate() error {
 		return err
 	}
 	if h.Diameter.Sign() <= 0 || h.Diameter.Cmp(decimal.NewFromInt(50)) > 0 {
-		return &FieldError{Field: "Hook.Diameter", Got: plain(h.Diameter), Want: "more than 0 and at most 50", Err: ErrBounds}
+		return &FieldError{Field: "Hook.Diameter", Got: number.Text(h.Diameter), Want: "more than 0 and at most 50", Err: ErrBounds}
 	}
 	return nil
 }
 
 // String returns "5.5 mm", which ParseHook reads back.
-func (h Hook) String() string { return plain(h.Diameter) + " mm" }
+func (h Hook) String() string { return number.Text(h.Diameter) + " mm" }
 
 // MarshalText returns String. It returns the error of Validate.
 func (h Hook) MarshalText() ([]byte, error) {
