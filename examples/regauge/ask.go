@@ -1,12 +1,11 @@
 package main
 
 import (
-	"bytes"
 	"errors"
-	"flag"
 	"fmt"
 	"strings"
 
+	"example.com/panelmath/examples/internal/command"
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/grade"
 	"example.com/panelmath/internal/text"
@@ -30,44 +29,25 @@ type question struct {
 }
 
 // ask reads the flags. Asked for help it returns flag.ErrHelp and the text.
-func ask(args []string) (q question, usage []byte, err error) {
-	var out bytes.Buffer
-	f := flag.NewFlagSet("regauge", flag.ContinueOnError)
-	f.SetOutput(&out)
-	var bad *flagError // package flag would put the whole value in front of it
+func ask(args []string) (q question, help []byte, err error) {
+	f := command.New("regauge")
 	f.StringVar(&q.file, "brief", "", "the brief to read, - for standard input (default: one that the program holds)")
 	f.StringVar(&q.format, "format", "markdown", "what to print: markdown or json")
 	f.StringVar(&q.size, "size", "", "one size of the pattern alone, by its name: M, or XL–2X")
 	f.BoolVar(&q.why, "why", false, "explain every new number")
-	read(f, &bad, "gauge", `your gauge, washed and blocked: "14 sts and 11 rows = 4 in"`, gauge.ParseGauge, func(g gauge.Gauge) { q.mine = g })
-	read(f, &bad, "round", `the round you want: "47 in"`, length, func(l gauge.Length) { q.round = l })
-	read(f, &bad, "body", `your chest, to find the round with -ease or the ease of the pattern: "37 in"`, length, func(l gauge.Length) { q.body = l })
-	read(f, &bad, "ease", `what the garment is to measure beyond your chest: "9 in", "-5%"`, grade.ParseEase, func(e grade.Ease) { q.ease = &e })
-	read(f, &bad, "arm", `your upper arm, instead of that in the size table`, length, func(l gauge.Length) { q.arm = l })
-	read(f, &bad, "head", `your head, where the garment goes over it`, length, func(l gauge.Length) { q.head = l })
-	read(f, &bad, "label", `your yarn: "110 m = 50 g"; give it once for each strand that you hold together`, yarn.ParseLabel, func(l yarn.Label) { q.labels = append(q.labels, l) })
-	read(f, &bad, "swatch", `a piece of your fabric and its mass, or the yarn it gave: "6 in x 6 in = 15.5 g"`, parseSwatch, func(s yarn.Swatch) { q.swatch = &s })
-	read(f, &bad, "counts", `other numbers of the pattern that must change with it: "98 (106) sts, multiple of 4 + 2", "91 rows"; may be repeated`, parseOthers, func(o others) { q.others = append(q.others, o) })
-	switch err := f.Parse(args); {
-	case errors.Is(err, flag.ErrHelp):
-		return question{}, out.Bytes(), err
-	case bad != nil:
-		return question{}, nil, bad
-	case err != nil:
-		return question{}, nil, errors.New(clip(err.Error()))
-	case f.NArg() > 0:
-		return question{}, nil, fmt.Errorf("unexpected %s after the flags", text.Quote(f.Arg(0)))
+	command.Read(f, "gauge", `your gauge, washed and blocked: "14 sts and 11 rows = 4 in"`, gauge.ParseGauge, func(g gauge.Gauge) { q.mine = g })
+	command.Read(f, "round", `the round you want: "47 in"`, length, func(l gauge.Length) { q.round = l })
+	command.Read(f, "body", `your chest, to find the round with -ease or the ease of the pattern: "37 in"`, length, func(l gauge.Length) { q.body = l })
+	command.Read(f, "ease", `what the garment is to measure beyond your chest: "9 in", "-5%"`, grade.ParseEase, func(e grade.Ease) { q.ease = &e })
+	command.Read(f, "arm", `your upper arm, instead of that in the size table`, length, func(l gauge.Length) { q.arm = l })
+	command.Read(f, "head", `your head, where the garment goes over it`, length, func(l gauge.Length) { q.head = l })
+	command.Read(f, "label", `your yarn: "110 m = 50 g"; give it once for each strand that you hold together`, yarn.ParseLabel, func(l yarn.Label) { q.labels = append(q.labels, l) })
+	command.Read(f, "swatch", `a piece of your fabric and its mass, or the yarn it gave: "6 in x 6 in = 15.5 g"`, parseSwatch, func(s yarn.Swatch) { q.swatch = &s })
+	command.Read(f, "counts", `other numbers of the pattern that must change with it: "98 (106) sts, multiple of 4 + 2", "91 rows"; may be repeated`, parseOthers, func(o others) { q.others = append(q.others, o) })
+	if help, err := f.Parse(args); err != nil {
+		return question{}, help, err
 	}
 	return q, nil, q.check()
-}
-
-// clip keeps a message on one line that can be read.
-func clip(s string) string {
-	r := []rune(strings.Join(strings.Fields(s), " "))
-	if len(r) > 200 {
-		return string(r[:200]) + "…"
-	}
-	return string(r)
 }
 
 // check returns an error for flags that do not go together.
@@ -92,38 +72,6 @@ func (q question) check() error {
 const mostStrands = 16 // as yarn.Swatch.HeldTogether takes
 
 func (question) given(l gauge.Length) bool { return l.Unit.Valid() }
-
-// read adds a flag that a parser of the library reads.
-func read[T any](f *flag.FlagSet, bad **flagError, name, usage string, parse func(string) (T, error), set func(T)) {
-	f.Func(name, usage, func(s string) error {
-		v, err := parse(s)
-		if err != nil {
-			*bad = &flagError{name, s, err}
-			return err
-		}
-		set(v)
-		return nil
-	})
-}
-
-// flagError says which flag can't be read, and why.
-type flagError struct {
-	flag, text string
-	err        error
-}
-
-func (e *flagError) Error() string {
-	var p *gauge.ParseError
-	var f *gauge.FieldError
-	why := e.err.Error()
-	switch {
-	case errors.As(e.err, &p):
-		why = p.Cause
-	case errors.As(e.err, &f):
-		why = "got " + f.Got + ", want " + f.Want
-	}
-	return "-" + e.flag + ": " + text.Quote(e.text) + ": " + why
-}
 
 func length(s string) (gauge.Length, error) {
 	l, err := gauge.ParseLength(s)

@@ -14,12 +14,10 @@ package main
 import (
 	_ "embed"
 	"encoding/json"
-	"errors"
-	"flag"
-	"fmt"
 	"io"
 	"os"
 
+	"example.com/panelmath/examples/internal/command"
 	"example.com/panelmath/examples/internal/variant"
 )
 
@@ -29,24 +27,13 @@ var quaysideWrap []byte
 func main() { os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr)) }
 
 func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
-	text, err := regauge(args, stdin)
-	if err != nil && !errors.Is(err, flag.ErrHelp) {
-		fmt.Fprintln(stderr, err)
-		return 2
-	}
-	if _, err := stdout.Write(text); err != nil {
-		fmt.Fprintln(stderr, err)
-		return 1
-	}
-	return 0
+	return command.Run(regauge, args, stdin, stdout, stderr)
 }
 
-// regauge returns all that is to be printed, or an error and nothing. Asked for
-// help it returns both.
 func regauge(args []string, stdin io.Reader) ([]byte, error) {
-	q, usage, err := ask(args)
+	q, help, err := ask(args)
 	if err != nil {
-		return usage, err
+		return help, err
 	}
 	b, err := variant.Open(q.file, stdin, quaysideWrap)
 	if err != nil {

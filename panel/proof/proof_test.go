@@ -132,6 +132,28 @@ func sideCap(rows int) string {
 	return "Next row: sc in each st across\n" + b.String()
 }
 
+// A finding gives both numbers apart as well.
+func TestFindingNumbers(t *testing.T) {
+	for text, want := range map[string][2]string{
+		"Row 1: sc in next 11 sts":                                                      {"11", "10"},
+		"Row 1: *sc in next 4 sts; rep from * across":                                   {"8", "10"},
+		"Row 1: sc in each st across. 12 sts":                                           {"12", "10"},
+		"Row 1: sc in each st and in each ch-1 sp across":                               {"", ""},
+		"Row 1: sc in each st across\nRow 3: sc in each st across":                      {"3", "2"},
+		"Row 1 (RS): sc in each st across\nRow 2 (RS): sc in each st across":            {"RS", "WS"},
+		"Row 1: sc in each st across. 10 sts\nRow 2: 2 sc in each st across. 10 sts":    {"10", "20"},
+		"Row 1: sc in next 4 sts, leave 2 sts unworked, sc in next 4 sts. 5 sts, 4 sts": {"5", "4"},
+		"Row 1: sc in each st across\nRep Row 4 2 more times":                           {"", ""},
+	} {
+		read, err := Parse(text, row.US)
+		require.NoError(t, err)
+		found, err := Check(read, grade.Run[int]{10})
+		require.NoError(t, err)
+		require.Len(t, found, 1, "%s", text)
+		require.Equal(t, want, [2]string{found[0].Got, found[0].Want}, "%s", text)
+	}
+}
+
 // What a technical editor meets every day, made up for the purpose.
 func TestFindings(t *testing.T) {
 	for _, c := range []struct {
@@ -169,6 +191,8 @@ func TestFindings(t *testing.T) {
 			[]string{"line 2, size 1: place 2 is a ch-1 sp and the row works a st there: the ch-1 sps would stay unworked; work into them or skip them (sk next ch-1 sp)"}},
 		{"going on from what is printed", "Row 1: sc in next 11 sts. 10 sts\nRow 2: 2 sc in each st across. 22 sts", []int{10},
 			[]string{"line 1, Row 1, size 1: uses 11 of 10, 1 short", "line 2, Row 2, size 1: makes 20, printed 22"}},
+		{"places unknown after a lace row that does not fit", "Row 1: dc in first st, *ch 2, sk 2, dc in next st; rep from * across. 101 sts\nRow 2: hdc in each st and 2 hdc in each ch-2 sp across. 101 sts\nRow 3: sc in each st across. 102 sts", []int{101},
+			[]string{"line 1, Row 1, size 1: uses 100 of 101, 1 left over (2 short of one more repeat)", "line 3, Row 3, size 1: makes 101, printed 102"}},
 		{"nothing known to begin with", "Row 1: sc in each st across\nRow 2: 2 sc in each st across. 20 sts\nRow 3: sc in each st across. 21 sts", nil,
 			[]string{"line 3, Row 3, size 1: makes 20, printed 21"}},
 		{"a foundation inside", "Row 1: fsc 10. 10 sts\nRow 2: fsc 10", nil,
@@ -415,4 +439,34 @@ func FuzzParse(f *testing.F) {
 		require.NoError(t, err, "%s", read)
 		require.Equal(t, read.String(), again.String())
 	})
+}
+
+// Worked examples I01, I02, I09, I12, I15 and I16 (company and designers' pages):
+// the smallest size outside the brackets, long lists in bracket groups, a lone
+// number for all sizes, sizes inside a row and counts in brackets at its end.
+func TestConventions(t *testing.T) {
+	for text, want := range map[string]string{
+		"Row 1 (RS): sc 7 (8, 9), ch 1, sk 1, sc 2. (10 (11, 12) sts).": "Row 1 (RS): sc in next 7 (8, 9) sts, ch 1, sk 1, sc in next 2 sts. — 10 (11, 12) sts\n",
+		"Row 1: fsc 1 (2, 3, 4) [5, 6, 7] (8, 9, 10)":                   "Row 1: fsc 1 (2, 3, 4) [5, 6, 7] (8, 9, 10).\n",
+		"Row 1: Fsc 100 (112, 120, 128).":                               "Row 1: fsc 100 (112, 120, 128).\n",
+		"Row 2, RS facing: sc in each st across – 24 sts":               "Row 2, RS facing: sc in each st across. — 24 sts\n",
+		"Next row (wrong side): sc in each st across [24 sts total]":    "Next row (wrong side): sc in each st across. — 24 sts\n",
+		"Foundation row: fsc 12. 12 stitches.":                          "Foundation row: fsc 12. — 12 sts\n",
+		"Rep rows 3 to 6 2 more times":                                  "Rep Rows 3–6 2 more times.\n",
+		"Repeat Row 3 once more":                                        "Rep Row 3 1 more time.\n",
+		"Row 1: dc 3, ch 2, dc 3 — 6 dc, 1 ch-2 sp":                     "Row 1: dc in next 3 sts, ch 2, dc in next 3 sts. — 6 dc, 1 ch-2 sps\n",
+	} {
+		read, err := Parse(text, row.US)
+		require.NoError(t, err, "%s", text)
+		require.Equal(t, want, read.String())
+		again, err := Parse(read.String(), row.US)
+		require.NoError(t, err)
+		require.Equal(t, want, again.String())
+	}
+	uk, err := Parse("Row 1: *tr in next st, ch 1, miss 1; rep from * across — 12 tr, 12 ch sps", row.UK)
+	require.NoError(t, err)
+	require.Equal(t, "Row 1: *tr in next st, ch 1, miss 1; rep from * across. — 12 tr, 12 ch sps\n", uk.String())
+	found, err := Check(uk, grade.Run[int]{24})
+	require.NoError(t, err)
+	require.Empty(t, found)
 }

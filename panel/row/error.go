@@ -96,6 +96,8 @@ func (e *FitError) Cause() string {
 			return s + fmt.Sprintf(": the %ss would stay unworked; work into them or skip them (sk next %s)", e.Found, e.Found)
 		}
 		return s
+	case errors.Is(e.Err, gauge.ErrBounds) && e.Uses > 0:
+		return fmt.Sprintf("works more than %d places together with the rows before it", e.Uses)
 	case errors.Is(e.Err, gauge.ErrBounds):
 		return "makes more than 100000 stitches"
 	case errors.Is(e.Err, gauge.ErrNoCount) && e.Step > 0:

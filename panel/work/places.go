@@ -76,8 +76,7 @@ func Into(r row.Row, p Places, size int) (Worked, Places, error) {
 		}
 		f.p[i] = place(x)
 	}
-	prog := compile(r, size)
-	if prog.foundation || prog.chain != nil {
+	if r.Begins() {
 		if len(p) > 0 {
 			return Worked{}, nil, &row.FitError{Text: r.String(), Err: row.ErrFoundation}
 		}
@@ -85,7 +84,7 @@ func Into(r row.Row, p Places, size int) (Worked, Places, error) {
 			return Worked{}, nil, &gauge.FieldError{Field: "Row.Items[0].Count", Got: "no number", Want: "the number of stitches or chains to begin"}
 		}
 	}
-	st, l, err := solver{size: size}.step(new(Solution), state{family: f}, prog, r, 0, 0)
+	st, l, err := solver{size: size, spent: new(int)}.step(new(Solution), state{family: f}, r, 0, 0)
 	if err != nil {
 		if fit, ok := err.(*row.FitError); ok {
 			fit.Text = r.String()
@@ -116,15 +115,16 @@ func begins(it row.Item) row.Num {
 // pass of the part that goes on across what Passes says. Places are stitches and
 // chain spaces; what is made counts stitches and chains.
 type Sum struct {
-	Uses, Makes int
-	Passes      []Pass // one for an open repeat, one for each kind of place of an `each … across`
+	Uses   int    `json:"uses"`
+	Makes  int    `json:"makes"`
+	Passes []Pass `json:"passes"` // one for an open repeat, one for each kind of place of an `each … across`
 }
 
 // Pass is what one pass uses and makes.
 type Pass struct {
-	Into  row.Space // of an `each … across`: the kind of place
-	Uses  int
-	Makes int
+	Into  row.Space `json:"into"` // of an `each … across`: the kind of place
+	Uses  int       `json:"uses"`
+	Makes int       `json:"makes"`
 }
 
 // Sum returns what the row uses and makes as a rule for any count. Sizes are

@@ -15,7 +15,7 @@ type Solution struct {
 	// a chain space counting as one. Its Least is the smallest count at which
 	// every repeat is worked at least once. A single count is a multiple of
 	// gauge.MaxCount.
-	Rule gauge.Rule
+	Rule gauge.Rule `json:"rule"`
 
 	chains   *link    // by chains to begin; nil without a foundation chain
 	opening  []link   // by row
@@ -26,11 +26,11 @@ type Solution struct {
 
 // Worked is what one row does at one count.
 type Worked struct {
-	Uses   int // places: stitches and chain spaces
-	Spaces int // chain spaces among them
-	Passes int // of its open repeat, or places of its `each … across`
-	Made   Tally
-	Space  int // chains of each chain space made, where all have the same; 0 otherwise
+	Uses   int   `json:"uses"`   // places: stitches and chain spaces
+	Spaces int   `json:"spaces"` // chain spaces among them
+	Passes int   `json:"passes"` // of its open repeat, or places of its `each … across`
+	Made   Tally `json:"made"`
+	Space  int   `json:"space"` // chains of each chain space made, where all have the same; 0 otherwise
 }
 
 func (l *link) worked(n int) Worked {
@@ -51,7 +51,7 @@ func (l *link) worked(n int) Worked {
 // It returns an error if a row is not valid (*InvalidError), or does not
 // fit the places before it at any count (*FitError).
 func Solve(rows []row.Row, size int) (Solution, error) {
-	return solver{size: size}.solve(rows, nil, nil)
+	return solver{size: size, spent: new(int)}.solve(rows, nil, nil)
 }
 
 // SolveRepeat is Solve for opening rows, rows that are repeated as often as one
@@ -63,16 +63,21 @@ func Solve(rows []row.Row, size int) (Solution, error) {
 // or keep its count (*FitError). Its row is counted through opening, repeat and
 // closing, its pass says in which repeat.
 func SolveRepeat(opening, repeat, closing []row.Row, size int) (Solution, error) {
-	return solver{size: size, keep: true}.solve(opening, repeat, closing)
+	return solver{size: size, keep: true, spent: new(int)}.solve(opening, repeat, closing)
 }
+
+// maxPlaces is how many places all rows together may work while they are
+// solved: a bound for what could not be meant, far above any garment.
+const maxPlaces = 1_000_000
 
 // maxPasses is how many passes of a repeat may differ before they come back to
 // the places of an earlier one.
 const maxPasses = 100
 
 type solver struct {
-	size int
-	keep bool // every row must come back to the count
+	spent *int // places worked so far, all rows together
+	size  int
+	keep  bool // every row must come back to the count
 }
 
 // state is a family on its way, with the counts of every family before it.
@@ -89,19 +94,15 @@ type lattice struct {
 }
 
 func (sv solver) solve(opening, repeat, closing []row.Row) (Solution, error) {
-	var programs []program
-	for _, rows := range [][]row.Row{opening, repeat, closing} {
-		for _, r := range rows {
-			if err := r.Validate(); err != nil {
-				return Solution{}, &row.InvalidError{Row: len(programs), Err: err}
-			}
-			programs = append(programs, compile(r, sv.size))
-		}
-	}
-	if len(programs) == 0 {
+	all := slices.Concat(opening, repeat, closing)
+	if len(all) == 0 {
 		return Solution{}, &gauge.FieldError{Field: "rows", Got: "none", Want: "at least one row"}
 	}
-	all := slices.Concat(opening, repeat, closing)
+	for i, r := range all {
+		if err := r.Validate(); err != nil {
+			return Solution{}, &row.InvalidError{Row: i, Err: err}
+		}
+	}
 	named := func(err error, i, pass int) error {
 		var f *row.FitError
 		if errors.As(err, &f) {
@@ -117,7 +118,7 @@ func (sv solver) solve(opening, repeat, closing []row.Row) (Solution, error) {
 		for i := from; i < to; i++ {
 			var l link
 			var err error
-			if st, l, err = sv.step(&sol, st, programs[i], all[i], i, pass); err != nil {
+			if st, l, err = sv.step(&sol, st, all[i], i, pass); err != nil {
 				return st, nil, named(err, i, pass)
 			}
 			links = append(links, l)
@@ -168,7 +169,8 @@ func (sv solver) solve(opening, repeat, closing []row.Row) (Solution, error) {
 }
 
 // step works row i into st.
-func (sv solver) step(sol *Solution, st state, p program, r row.Row, i, pass int) (state, link, error) {
+func (sv solver) step(sol *Solution, st state, r row.Row, i, pass int) (state, link, error) {
+	p := compile(r, sv.size)
 	var l link
 	var f family
 	var err error
@@ -203,6 +205,9 @@ func (sv solver) step(sol *Solution, st state, p program, r row.Row, i, pass int
 		if f, l, err = st.apply(p); err != nil {
 			return st, l, st.quarrel(err, p)
 		}
+	}
+	if *sv.spent += len(f.p) + len(f.g) + len(f.s) + l.uses; *sv.spent > maxPlaces {
+		return st, l, &row.FitError{Uses: maxPlaces, Err: gauge.ErrBounds}
 	}
 	if sv.keep && (l.first.Count() != l.n0 || l.more.Count() != l.dn) {
 		return st, l, &row.FitError{Makes: l.first.Count(), Has: progression(l.n0, l.dn), Err: row.ErrCount}

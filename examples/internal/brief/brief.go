@@ -360,6 +360,6 @@ func (f *fields) rows(err error) {
 	case errors.As(err, &r):
 		f.fail(fmt.Sprintf("rows.%s[%d]", r.Part, r.Index), cause(err), err)
 	case err != nil:
-		f.fail("rows", err.Error(), err)
+		f.fail("rows", cause(err), err)
 	}
 }

@@ -1,0 +1,461 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"regexp"
+	"slices"
+	"strconv"
+	"strings"
+
+	"example.com/panelmath/gauge"
+	"example.com/panelmath/grade"
+	"example.com/panelmath/panel/proof"
+	"example.com/panelmath/panel/row"
+)
+
+// block is rows that belong together: those of one piece.
+type block struct {
+	lines []line
+	text  proof.Text
+}
+
+var (
+	rowLine  = regexp.MustCompile(`^(?i:(?:rows?|rnds?)\s*\d[^:]{0,79}:|(?:next|last|foundation|setup) row\b[^:]{0,79}:|foundation:|(?:rep(?:eat)?|work) rows?\s*\d|the last row, row|ch(?:ain)?\s+\d[\d\s(),:\[\]]*\.?$)`)
+	rowFirst = regexp.MustCompile(`^(?i:(?:rows?|rnds?)\s*1\b|foundation|setup|ch(?:ain)?\s)`)
+	rowChain = regexp.MustCompile(`^(?i:ch(?:ain)?\s)`)
+	rowUntil = regexp.MustCompile(`^(?i:(?:rep|work)\w* rows?\b.*\b(?:until|for (?:another )?` + numberForm + `\s*` + unitForm + `))`)
+)
+
+// A chain that counts stands on the first stitch; package row knows that, and
+// does not read it said again.
+var firstSkipped = regexp.MustCompile(`(?i)(counts as (?:a |first |the )*[a-z]+\)?),? (?:sk|skip|miss) (?:the )?(?:first|1st) (?:st|stitch|[a-z]{2,3}),`)
+
+// asRow is a row told by the number of another: `Rows 3–50: Rep Row 2.`
+var (
+	asRow    = regexp.MustCompile(`^((?i:rows?|rnds?)\s*\d[^:]*: *)(?i:rep(?:eat)?|same as|as|work as) (?i:row|rnd) (\d+)\b(.*)$`)
+	oneRow   = regexp.MustCompile(`^(?i:row|rnd)\s*(\d+)\b`)
+	rowCount = regexp.MustCompile(`\.?(?: — | - |\s*[(\[]\s*` + listForm + `\s*[^()\[\]]*[)\]]\.?$|\. *` + listForm + ` *[a-z]+\.?$).*$|\.$`)
+)
+
+// said returns a row in full where the text tells it by another's number, which
+// package proof does not read. told holds the rows before it, by number.
+func said(text string, told map[string]string) string {
+	label, body, _ := strings.Cut(text, ":")
+	if m := asRow.FindStringSubmatch(text); m != nil && told[m[2]] != "" {
+		return m[1] + told[m[2]] + m[3]
+	}
+	if m := oneRow.FindStringSubmatch(label); m != nil && told[m[1]] == "" {
+		told[m[1]] = strings.TrimSpace(rowCount.ReplaceAllString(body, ""))
+	}
+	return text
+}
+
+// isRow reports whether a line is a row, or tells to work rows again.
+func (p *pattern) isRow(l line) bool { return !l.heading && rowLine.MatchString(l.text) }
+
+// addRow puts a row to those before it. A piece begins with its row 1, with a
+// foundation, or under a heading.
+func (p *pattern) addRow(l line) {
+	p.as[l.number] = "row"
+	if rowUntil.MatchString(l.text) { // nobody knows how many rows that makes
+		p.endBlock()
+		p.as[l.number] = "rows without a number; those after it are checked from their own counts on"
+		return
+	}
+	if b := p.open; len(b) > 0 && rowFirst.MatchString(l.text) && !(len(b) == 1 && rowChain.MatchString(b[0].text)) {
+		p.endBlock()
+	}
+	p.open = append(p.open, l)
+}
+
+func (p *pattern) endBlock() {
+	if len(p.open) > 0 {
+		p.blocks = append(p.blocks, block{lines: p.open})
+	}
+	p.open = nil
+}
+
+// rows reads the rows of every piece and lets package panel/proof work them.
+func (p *pattern) rows() ([]Finding, error) {
+	var out []Finding
+	for i := range p.blocks {
+		b := &p.blocks[i]
+		if slices.ContainsFunc(b.lines, func(l line) bool { return len(p.lists(l)) > 0 }) {
+			continue // a list of another length is a finding, and can't be worked
+		}
+		if err := b.read(p.terms); err != nil {
+			return nil, err
+		}
+		if b.text.Sizes > 1 && b.text.Sizes != p.n {
+			return nil, unreadable(b.lines[0].number, "rows for %d sizes in a text for %d", b.text.Sizes, p.n)
+		}
+		found, err := proof.Check(b.text, nil)
+		if err != nil {
+			return nil, unreadable(b.lines[0].number, "rows: %w", err)
+		}
+		out = append(out, b.spaces()...)
+		told, found := b.renumbered(found)
+		for _, f := range told {
+			f.Size = p.label(f.at)
+			out = append(out, f.Finding)
+		}
+		out = append(out, p.worked(b, found)...)
+	}
+	return out, nil
+}
+
+// read reads the rows, line for line as they stand in the text.
+func (b *block) read(terms row.Terms) error {
+	var s strings.Builder
+	first, told := b.lines[0].number, map[string]string{}
+	for i, l := range b.lines {
+		if i > 0 {
+			s.WriteString(strings.Repeat("\n", l.number-b.lines[i-1].number))
+		}
+		s.WriteString(firstSkipped.ReplaceAllString(said(l.text, told), "$1,"))
+	}
+	var err error
+	b.text, err = proof.Parse(s.String(), terms)
+	var syntax *row.SyntaxError
+	if errors.As(err, &syntax) {
+		at := *syntax
+		at.Line += first - 1
+		return unreadable(at.Line, "%s", strings.TrimPrefix(at.Error(), "row: line "+strconv.Itoa(at.Line)+", "))
+	}
+	if err != nil {
+		return unreadable(first, "the rows from here on: %w", err)
+	}
+	for i := range b.text.Lines {
+		l := &b.text.Lines[i]
+		l.Place += first - 1
+		if len(l.Row.Items) == 0 {
+			continue
+		}
+		if _, ok := l.Row.Items[0].(row.Foundation); ok { // 63 hdc are meant by 63 fhdc
+			for k := range l.Count {
+				l.Count[k].Of = row.NoStitch
+			}
+		}
+	}
+	return nil
+}
+
+// worked turns the findings of a piece into those of the text. A row that is off
+// puts those after it off as well: only the first of them in each size is told.
+func (p *pattern) worked(b *block, found []proof.Finding) []Finding {
+	var out []Finding
+	numbered := b.text.Lines[0].Row.Begins()
+	off := map[int]int{} // by size: place in out of the first row that is off
+	for _, f := range found {
+		if f.Kind == proof.KindNumber && !numbered {
+			continue // the rows before it are not in the text
+		}
+		x := Finding{Line: f.Line, Name: f.Label, Size: p.label(f.Size), Remark: f.Remark}
+		switch f.Kind {
+		case proof.KindUses, proof.KindMakes, proof.KindEarly, proof.KindLate:
+			at, before := off[f.Size]
+			if !before {
+				at, before = off[-1]
+			}
+			if before && f.Line > out[at].Line {
+				if !strings.HasSuffix(out[at].Why, carried) {
+					out[at].Why += carried
+				}
+				continue
+			}
+			off[f.Size] = len(out)
+		}
+		x.Got, x.Want, x.Why = told(f)
+		if f.Kind == proof.KindMakes {
+			x.Got += b.noun(f, x.Got)
+		}
+		out = append(out, x)
+	}
+	return out
+}
+
+// noun says what a printed count counts, where the row has more than one.
+func (b *block) noun(f proof.Finding, n string) string {
+	for _, l := range b.text.Lines {
+		if l.Place != f.Line || len(l.Count) < 2 {
+			continue
+		}
+		for _, c := range l.Count {
+			if strconv.Itoa(c.N[max(0, f.Size)]) != n {
+				continue
+			}
+			switch {
+			case c.Spaces:
+				return " chain spaces"
+			case c.Of != row.NoStitch:
+				return " " + c.Of.Abbr(b.text.Terms)
+			}
+			return " sts"
+		}
+	}
+	return ""
+}
+
+// carried is what is told of rows after one that is off.
+const carried = "; rows after it are off with it, and not told apart"
+
+// told takes apart what the library says in one sentence.
+func told(f proof.Finding) (got, want, why string) {
+	before, after, ok := strings.Cut(f.Why, ", printed ")
+	switch {
+	case ok && (f.Kind == proof.KindMakes || f.Kind == proof.KindEarly || f.Kind == proof.KindLate || f.Kind == proof.KindSizes):
+		before = strings.TrimPrefix(before, "makes ")
+		got, more, _ := strings.Cut(after, ": ")
+		if i := strings.Index(got, " (that is"); i >= 0 {
+			more, got = strings.Trim(got[i:], " ()"), got[:i]
+		}
+		why = "the row makes " + before
+		if more != "" {
+			why += "; " + more
+		}
+		return got, before, why
+	case ok:
+		return after, before[strings.LastIndexByte(before, ' ')+1:], before
+	case f.Kind == proof.KindUses:
+		if m := used.FindStringSubmatch(f.Why); m != nil {
+			return m[1] + " used", m[2], "the row before has " + m[2] + " to work into: " + m[3]
+		}
+		return "a row that does not fit the one before", "", f.Why
+	case f.Kind == proof.KindSizes:
+		got, _, _ = strings.Cut(f.Why, " ")
+		return got, f.Why[strings.LastIndexByte(f.Why, ' ')+1:], f.Why
+	}
+	return "rows to work again", "", f.Why
+}
+
+var used = regexp.MustCompile(`^uses (\d+) of (\d+), (.*)$`)
+
+// sized is a finding and the size it is about, from 0; -1 for all.
+type sized struct {
+	Finding
+	at int
+}
+
+// misnumbered counts the findings that one wrong row number may bring about.
+func misnumbered(found []proof.Finding) int {
+	n := 0
+	for _, f := range found {
+		if f.Kind == proof.KindNumber || f.Kind == proof.KindAgain || f.Kind == proof.KindSide {
+			n++
+		}
+	}
+	return n
+}
+
+// mostWork is how many stitches may be worked in all that renumbered tries.
+const mostWork = 5_000_000
+
+// work is about how many stitches the rows of a piece work: as many in each row
+// as the largest number of the piece.
+func (b *block) work() int {
+	most, rows := 1, 0
+	for _, l := range b.lines {
+		for _, s := range digits.FindAllString(l.text, -1) {
+			if n, err := strconv.Atoi(s); err == nil && n <= gauge.MaxCount {
+				most = max(most, n)
+			}
+		}
+	}
+	for _, l := range b.text.Lines {
+		rows += l.Rows
+		if l.Again != nil {
+			rows += slices.Max(l.Again.Times) * (l.Again.To - l.Again.From + 1)
+		}
+		if rows > mostWork {
+			return rows
+		}
+	}
+	return rows * most * b.text.Sizes
+}
+
+var digits = regexp.MustCompile(`\d+`)
+
+// renumbered looks for one number of a row label, or of a line that works rows
+// again, that puts everything after it off. Each such number is changed in turn;
+// the change that leaves nothing is told, instead of all that follows from it.
+func (b *block) renumbered(found []proof.Finding) ([]sized, []proof.Finding) {
+	n := misnumbered(found)
+	if n < 2 {
+		return nil, found
+	}
+	left := mostWork
+	var best []sized
+	try := func(i int, f sized, change func(*proof.Line)) {
+		if left -= b.work(); left < 0 || best != nil {
+			return
+		}
+		t := b.text
+		t.Lines = slices.Clone(t.Lines)
+		l := &t.Lines[i]
+		l.From = slices.Clone(l.From)
+		if l.Again != nil {
+			again := *l.Again
+			again.Times = slices.Clone(again.Times)
+			l.Again = &again
+		}
+		change(l)
+		rest, err := proof.Check(t, nil)
+		if err != nil || misnumbered(rest) > 0 || len(rest) >= len(found) {
+			return
+		}
+		f.Line, f.Name = l.Place, b.text.Lines[i].Label
+		best, found = []sized{f}, rest
+	}
+	for i, l := range b.text.Lines {
+		switch {
+		case best != nil:
+			return best, found
+		case l.Again != nil:
+			b.again(i, found, try)
+		case l.From != nil:
+			b.label(i, try)
+		}
+	}
+	return best, found
+}
+
+// label tries other numbers in the label of a row.
+func (b *block) label(i int, try func(int, sized, func(*proof.Line))) {
+	l := b.text.Lines[i]
+	for _, d := range []int{-3, -2, -1, 1, 2, 3} {
+		if l.Rows > 1 && l.Rows+d > 0 { // the second number of Rows 5–7
+			try(i, sized{Finding{Got: "rows to " + strconv.Itoa(l.From[0]+l.Rows-1), Want: "rows to " + strconv.Itoa(l.From[0]+l.Rows+d-1), Why: "the rows after it are numbered so"}, -1},
+				func(x *proof.Line) { x.Rows += d })
+			if l.From[0]-d > 0 {
+				try(i, sized{Finding{Got: "rows from " + strconv.Itoa(l.From[0]), Want: "rows from " + strconv.Itoa(l.From[0]-d), Why: "the rows before and after it are numbered so"}, -1},
+					func(x *proof.Line) {
+						x.Rows += d
+						for s := range x.From {
+							x.From[s] -= d
+						}
+					})
+			}
+		}
+		if l.From[0]+d > 0 {
+			try(i, sized{Finding{Got: "row " + strconv.Itoa(l.From[0]), Want: "row " + strconv.Itoa(l.From[0]+d), Why: "the rows before and after it are numbered so"}, -1},
+				func(x *proof.Line) {
+					for s := range x.From {
+						x.From[s] += d
+					}
+				})
+		}
+	}
+}
+
+// again tries other numbers where rows are worked again: the times that the
+// number of a later row asks for, and other rows.
+func (b *block) again(i int, found []proof.Finding, try func(int, sized, func(*proof.Line))) {
+	l := b.text.Lines[i]
+	a := l.Again
+	span := a.To - a.From + 1
+	for _, f := range found {
+		if f.Kind != proof.KindNumber || f.Size < 0 {
+			continue
+		}
+		got, want, _ := told(f)
+		g, err := strconv.Atoi(got)
+		if err != nil {
+			continue
+		}
+		w, err := strconv.Atoi(want)
+		if err != nil || (w-g)%span != 0 || f.Size >= len(a.Times) {
+			continue
+		}
+		n := a.Times[f.Size] - (w-g)/span
+		if n >= 0 {
+			try(i, sized{Finding{Got: strconv.Itoa(a.Times[f.Size]) + " times", Want: strconv.Itoa(n) + " times", Why: fmt.Sprintf("the rows after it are numbered so: row %d, not %d", g, w)}, f.Size},
+				func(x *proof.Line) { x.Again.Times[f.Size] = n })
+		}
+	}
+	for _, d := range []int{-3, -2, -1, 1, 2, 3} {
+		for _, end := range []bool{false, true} {
+			from, to := a.From, a.To
+			if end {
+				to += d
+			} else {
+				from += d
+			}
+			if from > 0 && from <= to {
+				try(i, sized{Finding{Got: fmt.Sprintf("rows %d to %d again", a.From, a.To), Want: fmt.Sprintf("rows %d to %d again", from, to), Why: "the rows after it are numbered so"}, -1},
+					func(x *proof.Line) { x.Again.From, x.Again.To = from, to })
+			}
+		}
+	}
+}
+
+var chainSpace = regexp.MustCompile(`\bch[ -](\d+)\b`)
+
+// spaces holds the size of chain spaces in a count against the chains of its row.
+func (b *block) spaces() []Finding {
+	var out []Finding
+	for _, l := range b.text.Lines {
+		for _, c := range l.Count {
+			made := map[string]bool{}
+			for _, m := range chainSpace.FindAllStringSubmatch(l.Row.String(), -1) {
+				made[m[1]] = true
+			}
+			if want := strconv.Itoa(int(c.Space)); c.Spaces && c.Space > 0 && len(made) == 1 && !made[want] {
+				for m := range made {
+					out = append(out, Finding{Line: l.Place, Name: l.Label, Got: "ch-" + want + " sps", Want: "ch-" + m + " sps", Why: "the row makes spaces of ch " + m})
+				}
+			}
+		}
+	}
+	return out
+}
+
+// count returns the number of stitches that most counts of a piece print, and
+// the rows that it works, in every size; ok is false where the text does not
+// say.
+func (p *pattern) counts(b block) (sts, worked, last grade.Run[int], ok bool) {
+	many := make([]map[int]int, p.n)
+	sts = make(grade.Run[int], p.n)
+	for i := range many {
+		many[i] = map[int]int{}
+	}
+	for _, l := range b.text.Lines {
+		for _, c := range l.Count {
+			if c.Of != row.NoStitch || c.Spaces {
+				continue
+			}
+			for i := range many {
+				n := c.N[min(i, len(c.N)-1)]
+				if many[i][n]++; many[i][n] > many[i][sts[i]] {
+					sts[i] = n
+				}
+			}
+		}
+	}
+	plan, writing, err := b.text.Plan()
+	if err != nil {
+		return nil, nil, nil, false
+	}
+	worked = make(grade.Run[int], p.n)
+	for i := range worked {
+		worked[i] = plan.Rows(writing.Repeats[min(i, len(writing.Repeats)-1)])
+		if sts[i] == 0 {
+			return nil, nil, nil, false
+		}
+	}
+	if m := lastRow.FindStringSubmatch(b.lines[len(b.lines)-1].text); m != nil {
+		if n, err := numbers(m[1]); err == nil {
+			if n, err = n.For(p.n); err == nil {
+				for _, v := range n {
+					last = append(last, int(v.IntPart()))
+				}
+			}
+		}
+	}
+	if last == nil {
+		last = worked
+	}
+	return sts, worked, last, true
+}
+
+var lastRow = regexp.MustCompile(`^(?i:the last row), Row (` + listForm + `)`)
