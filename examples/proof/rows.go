@@ -355,7 +355,7 @@ func (b *block) again(i int, found []proof.Finding, try func(int, sized, func(*p
 	a := l.Again
 	span := a.To - a.From + 1
 	for _, f := range found {
-		if f.Kind != proof.KindNumber || f.Size < 0 {
+		if f.Kind != proof.KindNumber {
 			continue
 		}
 		got, want, _ := told(f)
@@ -364,14 +364,27 @@ func (b *block) again(i int, found []proof.Finding, try func(int, sized, func(*p
 			continue
 		}
 		w, err := strconv.Atoi(want)
-		if err != nil || (w-g)%span != 0 || f.Size >= len(a.Times) {
+		if err != nil || (w-g)%span != 0 {
 			continue
 		}
-		n := a.Times[f.Size] - (w-g)/span
-		if n >= 0 {
-			try(i, sized{Finding{Got: strconv.Itoa(a.Times[f.Size]) + " times", Want: strconv.Itoa(n) + " times", Why: fmt.Sprintf("the rows after it are numbered so: row %d, not %d", g, w)}, f.Size},
-				func(x *proof.Line) { x.Again.Times[f.Size] = n })
+		less := (w - g) / span
+		sizes := []int{f.Size}
+		if f.Size < 0 {
+			sizes = nil
+			for i := range a.Times {
+				sizes = append(sizes, i)
+			}
 		}
+		if slices.ContainsFunc(sizes, func(i int) bool { return a.Times[i] < less }) {
+			continue
+		}
+		n := a.Times[sizes[0]]
+		try(i, sized{Finding{Got: plural(n, "time"), Want: plural(n-less, "time"), Why: fmt.Sprintf("the rows after it are numbered so: row %d, not %d", g, w)}, f.Size},
+			func(x *proof.Line) {
+				for _, i := range sizes {
+					x.Again.Times[i] -= less
+				}
+			})
 	}
 	for _, d := range []int{-3, -2, -1, 1, 2, 3} {
 		for _, end := range []bool{false, true} {
