@@ -328,6 +328,21 @@ func ExampleSide_String() {
 	// Output: RS WS
 }
 
+func ExampleSide_MarshalText() {
+	b, err := panel.WrongSide.MarshalText()
+	fmt.Println(string(b), err)
+	// Output: WS <nil>
+}
+
+func ExampleSide_UnmarshalText() {
+	var s panel.Side
+	fmt.Println(s.UnmarshalText([]byte("ws")), s)
+	fmt.Println(s.UnmarshalText([]byte("left")))
+	// Output:
+	// <nil> WS
+	// parse side: "left": want RS or WS
+}
+
 func ExampleSide_Turned() {
 	fmt.Println(panel.RightSide.Turned(1), panel.RightSide.Turned(4))
 	// Output: WS RS

@@ -122,8 +122,8 @@ func (p Plan) FitHeight(width gauge.Measurement, h Height) (gauge.Count, error) 
 
 // Height is how high the rows of a plan stand.
 type Height struct {
-	Once   gauge.Measurement // opening and closing together
-	Repeat gauge.Measurement // one whole repeat
+	Once   gauge.Measurement `json:"once"`   // opening and closing together
+	Repeat gauge.Measurement `json:"repeat"` // one whole repeat
 }
 
 // Of returns how high a panel with so many repeats is.
@@ -134,8 +134,8 @@ func (h Height) Of(repeats int) gauge.Measurement {
 // StitchHeight is how high a row of one kind of stitch stands. Measured rows
 // beat the heights that charts give.
 type StitchHeight struct {
-	Stitch row.Stitch
-	Height gauge.Measurement
+	Stitch row.Stitch        `json:"stitch"`
+	Height gauge.Measurement `json:"height"`
 }
 
 // Heights returns how high the plan stands where a row is as high as its

@@ -14,10 +14,10 @@ import (
 
 // Writing says how the rows of a plan are to be written out.
 type Writing struct {
-	Terms     row.Terms
-	Stitches  grade.Run[int] // stitch count of each size
-	Repeats   grade.Run[int] // repeats of each size, in all
-	FirstSide Side           // of row 1; the zero value is the right side
+	Terms     row.Terms      `json:"terms"`
+	Stitches  grade.Run[int] `json:"stitches"`   // stitch count of each size
+	Repeats   grade.Run[int] `json:"repeats"`    // repeats of each size, in all
+	FirstSide Side           `json:"first_side"` // of row 1; the zero value is the right side
 }
 
 // Side is the side of the fabric that faces the maker. The zero value is the
@@ -41,14 +41,34 @@ func (s Side) String() string {
 	return fmt.Sprintf("Side(%d)", uint8(s))
 }
 
+// MarshalText returns "RS" or "WS", or a *gauge.FieldError for anything else.
+func (s Side) MarshalText() ([]byte, error) {
+	if s > WrongSide {
+		return nil, &gauge.FieldError{Field: "Side", Got: s.String(), Want: "RS or WS"}
+	}
+	return []byte(s.String()), nil
+}
+
+// UnmarshalText reads "RS" or "WS". It returns a *gauge.ParseError for anything
+// else.
+func (s *Side) UnmarshalText(b []byte) error {
+	for side := RightSide; side <= WrongSide; side++ {
+		if strings.EqualFold(string(b), side.String()) {
+			*s = side
+			return nil
+		}
+	}
+	return &gauge.ParseError{Kind: "side", Text: string(b), Cause: "want RS or WS"}
+}
+
 // Turned returns the side that faces the maker after so many turns.
 func (s Side) Turned(times int) Side { return Side((int(s) + times%2 + 2) % 2) }
 
 // Line is one line of instructions.
 type Line struct {
-	Label string // "Row 1 (RS)", "Rows 5–7", or nothing
-	Text  string // "hdc in each st across", "Rep Rows 5–9 3 (4, 5, 6) more times"
-	Count string // what stands at the end of the row: "163 (166, 169, 172) sts", or nothing
+	Label string `json:"label"` // "Row 1 (RS)", "Rows 5–7", or nothing
+	Text  string `json:"text"`  // "hdc in each st across", "Rep Rows 5–9 3 (4, 5, 6) more times"
+	Count string `json:"count"` // what stands at the end of the row: "163 (166, 169, 172) sts", or nothing
 }
 
 // String returns "Row 2: hdc in each st across. — 163 (166, 169, 172) sts".
@@ -66,8 +86,8 @@ func (l Line) String() string {
 
 // Instructions are the written rows of a panel for all sizes.
 type Instructions struct {
-	Terms row.Terms
-	Lines []Line
+	Terms row.Terms `json:"terms"`
+	Lines []Line    `json:"lines"`
 }
 
 // String returns the lines, one under the other.

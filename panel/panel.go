@@ -8,20 +8,20 @@ import (
 // Panel is one rectangle in one size. The rows run along its length; its width
 // grows row by row.
 type Panel struct {
-	Stitches gauge.Count       // along the row
-	Rows     gauge.Count       // across
-	Repeats  int               // of the plan's repeat
-	Chains   int               // chains to begin; 0 with a foundation row
-	Length   gauge.Measurement // finished, along the row
-	Width    gauge.Measurement // finished, across the rows
+	Stitches gauge.Count       `json:"stitches"` // along the row
+	Rows     gauge.Count       `json:"rows"`     // across
+	Repeats  int               `json:"repeats"`  // of the plan's repeat
+	Chains   int               `json:"chains"`   // to begin; 0 with a foundation row
+	Length   gauge.Measurement `json:"length"`   // finished, along the row
+	Width    gauge.Measurement `json:"width"`    // finished, across the rows
 }
 
 // Solved is a plan of one size whose legal counts are known. Solving costs more
 // than a panel does: solve once for panels in many sizes. It is not changed by
 // use. The zero value has no plan and gives no panel.
 type Solved struct {
-	Plan  Plan
-	Legal gauge.Rule // the legal stitch counts; see Plan.Legal
+	Plan  Plan       `json:"plan"`
+	Legal gauge.Rule `json:"legal"` // the legal stitch counts; see Plan.Legal
 
 	sol work.Solution
 }

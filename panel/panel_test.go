@@ -1,6 +1,7 @@
 package panel
 
 import (
+	"encoding/json"
 	"errors"
 	"math/big"
 	"os"
@@ -83,6 +84,11 @@ func TestWriteRefuses(t *testing.T) {
 			require.Empty(t, got.Lines)
 		})
 	}
+	// a repeat that every size works once needs no line to repeat it
+	once, err := orchard().Write(Writing{Stitches: grade.Run[int]{100, 103}, Repeats: grade.Run[int]{1}})
+	require.NoError(t, err)
+	require.NotContains(t, once.String(), "Rep ")
+	require.Equal(t, WrongSide, RightSide.Turned(-3))
 	// rows with lists of sizes are written as they stand
 	got, err := sized.Write(Writing{Stitches: grade.Run[int]{20, 24, 28}, Repeats: grade.Run[int]{0}})
 	require.NoError(t, err)
@@ -91,6 +97,8 @@ func TestWriteRefuses(t *testing.T) {
 	require.Equal(t, "RowStart(9)", RowStart(9).String())
 	_, err = RowStart(9).MarshalText()
 	require.Error(t, err)
+	_, err = Side(9).MarshalText()
+	require.EqualError(t, err, "Side: got Side(9), want RS or WS")
 	var s RowStart
 	require.Error(t, s.UnmarshalText([]byte("x")))
 }
@@ -307,6 +315,12 @@ func TestUnfinished(t *testing.T) {
 	_, _, _, err = orchard().FitUnfinished(in("1 in"), gauge.Over{})
 	require.Error(t, err)
 	g := gauge.MustGauge("13 sts and 9 rows = 4 in")
+	// 26.5 and 29 rows: ties go to the larger number
+	for width, want := range map[string]int{"13.25 in": 27, "14.5 in": 30} {
+		_, c, _, err := orchard().FitUnfinished(in(width), gauge.MustGauge("13 sts and 8 rows = 4 in").Rows)
+		require.NoError(t, err)
+		require.Equal(t, want, c.Value)
+	}
 	seen := map[int]bool{}
 	for eighths := range 240 {
 		width := gauge.MeasurementOf(ratio(t, eighths, 8), gauge.Inch)
@@ -347,6 +361,29 @@ func TestPlanErrors(t *testing.T) {
 		require.Equal(t, want, ordinal(n))
 	}
 	require.Equal(t, errors.ErrUnsupported, orchard().named(errors.ErrUnsupported))
+}
+
+// JSON reads back what it writes, rows as text and numbers as text.
+func TestJSON(t *testing.T) {
+	g := gauge.MustGauge("13 sts and 9 rows = 4 in")
+	p, err := orchard().Panel(in("50 in"), in("12 1/4 in"), g)
+	require.NoError(t, err)
+	written, err := orchard().Write(Writing{Terms: row.UK, Stitches: grade.Run[int]{163}, Repeats: grade.Run[int]{2}})
+	require.NoError(t, err)
+	for _, c := range []struct{ value, back any }{
+		{orchard(), new(Plan)}, {p, new(Panel)}, {written, new(Instructions)},
+		{Writing{Terms: row.UK, Stitches: grade.Run[int]{1, 2}, Repeats: grade.Run[int]{3}, FirstSide: WrongSide}, new(Writing)},
+		{Height{in("1 in"), in("2 cm")}, new(Height)},
+	} {
+		b, err := json.Marshal(c.value)
+		require.NoError(t, err)
+		require.NoError(t, json.Unmarshal(b, c.back), "%s", b)
+		again, err := json.Marshal(c.back)
+		require.NoError(t, err)
+		require.JSONEq(t, string(b), string(again))
+		require.NotRegexp(t, `"[A-Z]\w*":`, string(b), "a field without its tag")
+	}
+	require.Error(t, json.Unmarshal([]byte(`{"opening": ["hdc in eech st"]}`), new(Plan)))
 }
 
 // Nothing a plan gives out is shared with it.

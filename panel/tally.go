@@ -9,11 +9,11 @@ import (
 
 // Step is one worked row of a panel.
 type Step struct {
-	Number int // from 1
-	Part   Part
-	Index  int // in the part, from 0
-	Pass   int // of the repeat, from 1; 0 outside it
-	Side   Side
+	Number int  `json:"number"` // from 1
+	Part   Part `json:"part"`
+	Index  int  `json:"index"` // in the part, from 0
+	Pass   int  `json:"pass"`  // of the repeat, from 1; 0 outside it
+	Side   Side `json:"side"`
 	work.Worked
 }
 

@@ -17,10 +17,14 @@ type reply struct {
 	garment.Garment
 	label   yarn.Label // of her yarn
 	margin  yarn.Margin
+	lots    []stash.Lot // the yarn at hand
 	have    gauge.Measurement
 	sizes   grade.Run[size]
 	largest int     // the place of the largest size that the yarn makes, -1 for none
 	chosen  *chosen // the size that is worked out further, or nothing
+	made    int     // the place of the size that is made as it is written, -1 for none
+	given   []stash.Assignment
+	mixed   error // why the lots do not hold its pieces whole
 }
 
 // size is what one size takes of her yarn.
@@ -73,13 +77,17 @@ func answer(b variant.Brief, q question) (reply, error) {
 		}
 	}
 	var at []stash.Holding
-	for _, amount := range q.have {
-		h := amount.holding(a.label)
-		m, err := h.Length()
-		if err != nil {
-			return reply{}, fmt.Errorf("-have: %w", err)
+	for i, lot := range q.have {
+		l := stash.Lot{Name: fmt.Sprint(i + 1)}
+		for _, amount := range lot {
+			h := amount.holding(a.label)
+			m, err := h.Length()
+			if err != nil {
+				return reply{}, fmt.Errorf("-have: %w", err)
+			}
+			at, l.Length = append(at, h), l.Length.Add(m)
 		}
-		at, a.have = append(at, h), a.have.Add(m)
+		a.lots, a.have = append(a.lots, l), a.have.Add(l.Length)
 	}
 	var quantities [][]yarn.Quantity
 	for _, s := range a.Sizes {
@@ -95,10 +103,49 @@ func answer(b variant.Brief, q question) (reply, error) {
 		return reply{}, fmt.Errorf("-have: %w", err)
 	}
 	a.largest = largest.Size
+	a.made = a.largest
+	if q.size != "" {
+		a.made = pick
+	}
 	if s := a.sizes[pick]; (q.size != "" || a.largest < 0) && s.left.Sign() < 0 {
-		a.chosen = &chosen{size: s, ways: a.ways(b.Only(pick), s)}
+		a.made, a.chosen = -1, &chosen{size: s, ways: a.ways(b.Only(pick), s)}
+	}
+	if a.made >= 0 && len(a.lots) > 1 {
+		a.given, a.mixed = a.share(a.sizes[a.made])
 	}
 	return a, nil
+}
+
+// share gives every piece, with its part of the spare, whole to a dye lot; the
+// seams take what is left anywhere.
+func (a reply) share(s size) ([]stash.Assignment, error) {
+	var fabric gauge.Measurement
+	for _, l := range s.takes.Lines {
+		if l.Part == yarn.Fabric {
+			fabric = fabric.Add(l.Length)
+		}
+	}
+	all, err := s.takes.Total.Per(s.takes.Net)
+	if err != nil {
+		return nil, nil // a garment that takes no yarn
+	}
+	var areas []yarn.Area
+	var whole yarn.Area
+	for _, p := range s.Sewn.Layout.Pieces {
+		width, _ := p.Width() // of a layout that was made, which is valid
+		height, _ := p.Height()
+		areas = append(areas, yarn.Rectangle(width, height))
+		whole = whole.Add(areas[len(areas)-1])
+	}
+	var pieces []yarn.Line
+	for i, p := range s.Sewn.Layout.Pieces {
+		part, err := areas[i].Per(whole)
+		if err != nil {
+			return nil, err
+		}
+		pieces = append(pieces, yarn.Line{Name: p.Name, Length: fabric.Times(all).Times(part)})
+	}
+	return stash.Lots(pieces, a.lots)
 }
 
 // size returns what a size takes of her yarn: the same length as of that of the

@@ -18,7 +18,7 @@ import (
 type question struct {
 	file, format, size string
 
-	have   []amount
+	have   [][]amount // each a dye lot of its own
 	label  yarn.Label // her yarn; that of the brief where it is unset
 	margin *yarn.Margin
 }
@@ -29,8 +29,8 @@ func ask(args []string) (q question, help []byte, err error) {
 	f.StringVar(&q.file, "brief", "", "the brief to read, - for standard input (default: one that the program holds)")
 	f.StringVar(&q.format, "format", "markdown", "what to print: markdown or json")
 	f.StringVar(&q.size, "size", "", "the size that you would like to make, by its name: 8, or XL–2X")
-	command.Read(f, "have", `the yarn you have: "6 skeins", "2.5 skeins and 35 g", "900 yd"; repeated, it adds up`, parseAmounts,
-		func(a []amount) { q.have = append(q.have, a...) })
+	command.Read(f, "have", `the yarn you have: "6 skeins", "2.5 skeins and 35 g", "900 yd"; given several times, each is a dye lot of its own`, parseAmounts,
+		func(a []amount) { q.have = append(q.have, a) })
 	command.Read(f, "label", `what the label of your skeins says, where it is not the yarn of the brief: "210 m = 50 g"`, yarn.ParseLabel, func(l yarn.Label) { q.label = l })
 	command.Read(f, "margin", `what to keep to spare, instead of what the brief has: "5%"`, yarn.ParseMargin, func(m yarn.Margin) { q.margin = &m })
 	if help, err := f.Parse(args); err != nil {
@@ -39,8 +39,8 @@ func ask(args []string) (q question, help []byte, err error) {
 	switch {
 	case len(q.have) == 0:
 		return question{}, nil, errors.New(`-have: missing; want the yarn you have, "6 skeins" or "430 g" or "900 yd"`)
-	case len(q.have) > mostAmounts:
-		return question{}, nil, fmt.Errorf("-have: %d amounts, want at most %d", len(q.have), mostAmounts)
+	case len(q.have) > stash.MaxLots:
+		return question{}, nil, fmt.Errorf("-have: given %d times, want at most %d lots", len(q.have), stash.MaxLots)
 	case q.margin != nil && q.margin.Percent.Sign() < 0:
 		return question{}, nil, fmt.Errorf("-margin: got %v, want 0%% or more", q.margin)
 	case q.format != "markdown" && q.format != "json":
@@ -49,7 +49,8 @@ func ask(args []string) (q question, help []byte, err error) {
 	return q, nil, nil
 }
 
-const mostAmounts = 1000
+// mostAmounts is the most that one lot is added up from.
+const mostAmounts = 100
 
 // amount is yarn at hand: a number of skeins, a mass or a length. One of the
 // three is set.
@@ -69,7 +70,9 @@ func parseAmounts(s string) (all []amount, err error) {
 		if err != nil {
 			return nil, err
 		}
-		all = append(all, a)
+		if all = append(all, a); len(all) > mostAmounts {
+			return nil, fmt.Errorf("more than %d amounts", mostAmounts)
+		}
 	}
 	return all, nil
 }

@@ -7,6 +7,7 @@ import (
 	"example.com/panelmath/examples/internal/document"
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/grade/notation"
+	"example.com/panelmath/panel/row"
 	"example.com/panelmath/yarn"
 	"example.com/panelmath/yarn/weight"
 )
@@ -56,8 +57,19 @@ func (a reply) grams(m gauge.Measurement) string {
 
 func (a reply) stock() []document.Block {
 	blocks := []document.Block{document.Para{Text: fmt.Sprintf("You have %s, at %v a skein.", a.atMost(a.have), a.label)}}
+	if len(a.lots) > 1 {
+		var items []string
+		for _, l := range a.lots {
+			items = append(items, "Lot "+l.Name+": "+a.atMost(l.Length))
+		}
+		blocks = append(blocks, document.List{Items: items})
+	}
 	if s, err := weight.Substitute(a.have, a.Yarn.Label, a.label); err == nil && s.Finer.Sign() != 0 {
-		blocks = append(blocks, document.Para{Text: "It is not the yarn of the pattern, " + a.Yarn.Label.String() + ", so it has to come out at the pattern's gauge; what counts is then the length."},
+		word := "gauge"
+		if a.Terms == row.UK {
+			word = "tension"
+		}
+		blocks = append(blocks, document.Para{Text: "It is not the yarn of the pattern, " + a.Yarn.Label.String() + ". If it comes out at the pattern's " + word + ", it takes the same length."},
 			document.List{Items: sentences(s.Explain()[1:])})
 	}
 	return blocks
@@ -86,10 +98,25 @@ func (a reply) which() []document.Block {
 		}
 	}
 	blocks := []document.Block{t, document.Para{Text: s}}
-	if a.largest >= 0 {
-		if s, ok := a.halfway(a.sizes[a.largest]); ok {
-			blocks = append(blocks, document.Para{Text: s})
+	if a.made < 0 {
+		return blocks
+	}
+	one := a.sizes[a.made]
+	if a.made != a.largest {
+		blocks = append(blocks, document.Para{Text: fmt.Sprintf("Size %s, which you would like, leaves %s.", one.Group.Label(), a.atMost(one.left))})
+	}
+	if s, ok := a.halfway(one); ok {
+		blocks = append(blocks, document.Para{Text: s})
+	}
+	switch {
+	case a.mixed != nil:
+		return append(blocks, document.Para{Text: "Your dye lots do not hold every piece of size " + one.Group.Label() + " whole. Work two rows from one lot and two from the other, in turn, where they meet, or take the odd lot for an edging."})
+	case len(a.given) > 0:
+		var items []string
+		for _, g := range a.given {
+			items = append(items, g.Piece+": lot "+g.Lot)
 		}
+		blocks = append(blocks, document.Para{Text: "So that no piece of size " + one.Group.Label() + " changes shade in its middle, work"}, document.List{Items: items})
 	}
 	return blocks
 }
@@ -159,6 +186,11 @@ func (a reply) numbers(was, is size) (items []string) {
 	count("Stitches in a row", was.Panel.Stitches.Value, is.Panel.Stitches.Value)
 	count("Rows in all", was.Panel.Rows.Value, is.Panel.Rows.Value)
 	count("Times that the repeat is worked, the first time included", was.Panel.Repeats, is.Panel.Repeats)
+	if is.Sleeve != nil {
+		count("Stitches in a row of the sleeve", was.Sleeve.Stitches.Value, is.Sleeve.Stitches.Value)
+		count("Rows of the sleeve", was.Sleeve.Rows.Value, is.Sleeve.Rows.Value)
+		count("Times that the repeat is worked in the sleeve", was.Sleeve.Repeats, is.Sleeve.Repeats)
+	}
 	for i, j := range is.Sewn.Joins {
 		count("Pairs to join, "+j.Asked.Name, was.Sewn.Joins[i].Pairs, j.Pairs)
 	}

@@ -9,6 +9,9 @@ import (
 	"strings"
 	"testing"
 
+	"example.com/panelmath/examples/internal/variant"
+	"example.com/panelmath/gauge"
+	"example.com/panelmath/yarn"
 	"github.com/google/go-cmp/cmp"
 	"github.com/stretchr/testify/require"
 )
@@ -39,6 +42,7 @@ func TestGolden(t *testing.T) {
 		{"largest.md", []string{"-have", "4 skeins"}},
 		{"wished.md", []string{"-have", "4 skeins and 10 g", "-size", "10"}},
 		{"none.md", []string{"-have", "2.5 skeins", "-margin", "5%"}},
+		{"lots.md", []string{"-have", "2 skeins", "-have", "1.8 skeins and 20 g", "-size", "4"}},
 		{"other-yarn.md", []string{"-have", "240 yd", "-have", "140 g", "-label", "210 yd = 100 g"}},
 		{"nothing.md", []string{"-have", "0 g"}},
 		{"wished.json", []string{"-have", "4 skeins and 10 g", "-size", "10", "-format", "json"}},
@@ -186,6 +190,135 @@ func TestRows(t *testing.T) {
 	require.False(t, r.Chosen.Ways[1].Found)
 }
 
+// TestLayouts: every layout can be made with a tenth less yarn than it takes, in
+// the ways that its fields allow.
+func TestLayouts(t *testing.T) {
+	for name, want := range map[string][]string{"closed-front": {"shorter", "narrower"}, "front-and-back": {"shorter", "narrower"},
+		"cocoon": {"shorter", "narrower"}, "poncho": {"smaller"}, "one-size": {"shorter", "narrower"}, "uk-child": {"shorter", "narrower"}} {
+		t.Run(name, func(t *testing.T) {
+			file := filepath.Join("..", "pattern", "testdata", name+".json")
+			b, err := variant.Open(file, nil, nil)
+			require.NoError(t, err)
+			g, err := b.Make()
+			require.NoError(t, err)
+			s := g.Sizes[len(g.Sizes)-1]
+			nine, err := gauge.Share(9, 10)
+			require.NoError(t, err)
+			u := s.Yarn.Label.Length.Unit
+			have := s.Yarn.Total.Times(nine).In(u)
+			r := replyTo(t, "", "-brief", file, "-have", have.Text(2)+" "+u.String(), "-size", s.Group.Label())
+			var names []string
+			for _, w := range r.Chosen.Ways {
+				names = append(names, w.Name)
+				require.True(t, w.Found, w.Name)
+				takes, err := gauge.ParseRatio(w.Takes)
+				require.NoError(t, err)
+				require.LessOrEqual(t, takes.Cmp(have), 0)
+				require.Less(t, w.Stitches+w.Rows, s.Panel.Stitches.Value+s.Panel.Rows.Value)
+			}
+			require.Equal(t, want, names)
+		})
+	}
+}
+
+// TestLargest: in every layout, with a little to much of the yarn that it takes,
+// the way found is the first that is enough when all counts are tried from the
+// top.
+func TestLargest(t *testing.T) {
+	for _, name := range []string{"closed-front", "front-and-back", "cocoon", "poncho", "crosswise"} {
+		t.Run(name, func(t *testing.T) {
+			b, err := variant.Open(filepath.Join("..", "pattern", "testdata", strings.Replace(name, "crosswise", "front-and-back", 1)+".json"), nil, nil)
+			require.NoError(t, err)
+			if name == "crosswise" {
+				b, err = b.With("direction", "crosswise").Again()
+				require.NoError(t, err)
+			}
+			g, err := b.Make()
+			require.NoError(t, err)
+			for _, percent := range []int{95, 80, 62, 40} {
+				share, err := gauge.Share(percent, 100)
+				require.NoError(t, err)
+				a := reply{Garment: g, label: g.Yarn.Label, margin: g.Yarn.Margin, have: g.Sizes[1].Yarn.Total.Times(share)}
+				s, err := a.size(g.Sizes[1])
+				require.NoError(t, err)
+				one := b.Only(1)
+				for _, w := range screws(one, s) {
+					measure, ok := s.Sewn.Layout.Measure(w.measure)
+					require.True(t, ok)
+					count, step := s.Panel.Rows.Value, len(a.Plan.Repeat)
+					if w.stitches {
+						count, step = s.Panel.Stitches.Value, s.Panel.Stitches.Rule.Multiple
+					}
+					want := way{name: w.name}
+					for n := count; n > 0 && !want.found; n -= step {
+						if made, ok := a.at(one, w, measure, count, n); ok && made.left.Sign() >= 0 {
+							want = way{w.name, made, true}
+						}
+					}
+					got := a.turn(one, s, w, measure)
+					require.Equal(t, want.found, got.found, "%s, %d%%", w.name, percent)
+					require.Equal(t, want.Panel.Stitches.Value, got.Panel.Stitches.Value, "%s, %d%%", w.name, percent)
+					require.Equal(t, want.Panel.Rows.Value, got.Panel.Rows.Value, "%s, %d%%", w.name, percent)
+				}
+			}
+		})
+	}
+}
+
+// TestLots: 600 m in two panels of 300 m. The published case of two skeins of
+// one lot and a third of another (http://knitsanctuary.blogspot.com/2012/03/because-of-my-recent-discovery-that-i.html
+// and the shops above) asks for yarn per piece.
+func TestLots(t *testing.T) {
+	in := plainBrief(map[string]string{"length": "100 m", "mass": "50 g"}, "6 g", "0%")
+	for _, c := range []struct {
+		name string
+		have []string
+		lots string
+	}{
+		{"one each", []string{"300 m", "300 m"}, "left panel 1, right panel 2"},
+		{"both from the second", []string{"299 m", "600 m"}, "left panel 2, right panel 2"},
+		{"the odd lot left", []string{"300 m", "100 m", "300 m"}, "left panel 1, right panel 3"},
+		{"a hair short", []string{"299.99 m", "300.01 m"}, "mixed"},
+		{"one lot", []string{"600 m"}, ""},
+		{"not enough", []string{"300 m", "200 m"}, ""},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			args := []string{"-brief", "-"}
+			for _, h := range c.have {
+				args = append(args, "-have", h)
+			}
+			r := replyTo(t, in, args...)
+			var got []string
+			for _, l := range r.Lots {
+				got = append(got, l.Piece+" "+l.Lot)
+			}
+			if r.Mixed != "" {
+				got = append(got, "mixed")
+			}
+			require.Equal(t, c.lots, strings.Join(got, ", "))
+		})
+	}
+}
+
+// FuzzAmounts: whatever stands in -have is refused, or yarn that can be added up.
+func FuzzAmounts(f *testing.F) {
+	for _, s := range []string{"6 skeins", "2.5 skeins and 35 g", "900 yd", "1 skein + 20 1/2 in", "½ oz", "", "skeins", "0 skeins"} {
+		f.Add(s)
+	}
+	label := yarn.MustLabel("125 m = 50 g")
+	f.Fuzz(func(t *testing.T, s string) {
+		amounts, err := parseAmounts(s)
+		if err != nil {
+			return
+		}
+		for _, a := range amounts {
+			m, err := a.holding(label).Length()
+			require.NoError(t, err, "%q", s)
+			require.GreaterOrEqual(t, m.Sign(), 0, "%q", s)
+		}
+	})
+}
+
 // changed returns the default brief with one field set to a text or a value.
 func changed(t *testing.T, field string, value any) string {
 	t.Helper()
@@ -218,7 +351,8 @@ func TestBadFlags(t *testing.T) {
 		{"hostile mass", []string{"-have", "1e1000000000 g"}, ``},
 		{"hostile digits", []string{"-have", long + " skeins"}, ``},
 		{"many digits", []string{"-have", "0." + strings.Repeat("3", 59) + " skeins"}, ``},
-		{"hostile sum", []string{"-have", strings.Repeat("1 g+", 2400) + "1 g"}, `-have: 2401 amounts, want at most 1000`},
+		{"hostile sum", []string{"-have", strings.Repeat("1 g+", 2400) + "1 g"}, ``},
+		{"many lots", strings.Split(strings.Repeat("-have,1 skein,", 9), ",")[:18], `-have: given 9 times, want at most 8 lots`},
 		{"label without mass", h("-label", "200 m"), ``},
 		{"label of nothing", h("-label", "200 m = 0 g"), ``},
 		{"margin without percent", h("-margin", "0.1"), ``},
@@ -267,6 +401,19 @@ func TestHostileYarn(t *testing.T) {
 	require.Equal(t, "10", r.Largest)
 	r = replyTo(t, "", "-have", "0."+strings.Repeat("0", 17)+"1 g")
 	require.Empty(t, r.Largest)
+}
+
+// TestReadme: what the README shows is what the program prints.
+func TestReadme(t *testing.T) {
+	text, err := os.ReadFile("README.md")
+	require.NoError(t, err)
+	code, out, errs := cli("", "-have", "4 skeins and 10 g", "-size", "10")
+	require.Equal(t, 0, code, errs)
+	shown := strings.Split(string(text), "\n```\n")
+	require.Greater(t, len(shown), 3)
+	for i := 1; i < len(shown); i += 2 {
+		require.Contains(t, out, shown[i])
+	}
 }
 
 func TestHelp(t *testing.T) {

@@ -1,6 +1,9 @@
 package main
 
-import "example.com/panelmath/gauge"
+import (
+	"example.com/panelmath/gauge"
+	"example.com/panelmath/yarn/stash"
+)
 
 // result is what the JSON output holds. Measures are decimals in the unit of the
 // brief to 0.001, yarn is in the unit of the label to 0.01, rounded half up for
@@ -13,6 +16,9 @@ type result struct {
 	Sizes   []sizeResult  `json:"sizes"`
 	Largest string        `json:"largest"` // empty where the yarn makes none
 	Chosen  *chosenResult `json:"chosen,omitempty"`
+
+	Lots  []stash.Assignment `json:"lots,omitempty"`  // which piece from which lot
+	Mixed string             `json:"mixed,omitempty"` // why no piece can be whole
 }
 
 type sizeResult struct {
@@ -48,6 +54,10 @@ func (a reply) result() result {
 	}
 	if a.largest >= 0 {
 		r.Largest = a.sizes[a.largest].Group.Label()
+	}
+	r.Lots = a.given
+	if a.mixed != nil {
+		r.Mixed = a.mixed.Error()
 	}
 	if a.chosen == nil {
 		return r

@@ -1,6 +1,8 @@
 package main
 
 import (
+	"sort"
+
 	"example.com/panelmath/examples/internal/variant"
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/panel/layout"
@@ -17,62 +19,72 @@ type screw struct {
 // ways returns how a size can be made with the yarn: shorter, and narrower. The
 // brief is that of the size alone.
 func (a reply) ways(b variant.Brief, s size) (ways []way) {
-	lengthwise := s.Sewn.Layout.Pieces[0].Foundation != layout.Bottom
-	for _, w := range []screw{
-		{"shorter", "length", "length", lengthwise, gauge.Measurement{}},
-		{"narrower", "ease", "round", !lengthwise, s.Chest.High.Measurement()},
-		{"narrower", "width", "width", !lengthwise, gauge.Measurement{}},
-	} {
-		if m, ok := s.Sewn.Layout.Measure(w.measure); ok && b.Has(w.field) {
+	for _, w := range screws(b, s) {
+		if m, ok := s.Sewn.Layout.Measure(w.measure); ok {
 			ways = append(ways, a.turn(b, s, w, m))
 		}
 	}
 	return ways
 }
 
-// turn returns the largest legal count for which the yarn suffices. Every
-// measure is in proportion to its count, so each count is asked for by the
-// measure that it has in this size.
+// screws returns those that the brief of a size has.
+func screws(b variant.Brief, s size) (all []screw) {
+	lengthwise := s.Sewn.Layout.Pieces[0].Foundation != layout.Bottom
+	name := "narrower"
+	if !b.Has("ease") && !b.Has("length") { // a poncho, whose length follows its width
+		name = "smaller"
+	}
+	for _, w := range []screw{
+		{"shorter", "length", "length", lengthwise, gauge.Measurement{}},
+		{"narrower", "ease", "round", !lengthwise, s.Chest.High.Measurement()},
+		{name, "width", "width", !lengthwise, gauge.Measurement{}},
+	} {
+		if b.Has(w.field) {
+			all = append(all, w)
+		}
+	}
+	return all
+}
+
+// turn returns the largest legal count for which the yarn suffices.
 func (a reply) turn(b variant.Brief, s size, w screw, measure gauge.Measurement) way {
 	count, step, least := s.Panel.Rows.Value, len(a.Plan.Repeat), a.Plan.Rows(0)
 	if w.stitches {
 		count, step, least = s.Panel.Stitches.Value, max(s.Panel.Stitches.Rule.Multiple, 1), max(s.Panel.Stitches.Rule.Least, 1)
 	}
-	at := func(n int) (size, bool) { // n is a legal count
-		share, err := gauge.Share(n, count)
-		if err != nil {
-			return size{}, false
-		}
-		// A measure is no decimal; nine places of a centimetre are near enough
-		// to get the count itself.
-		asked := measure.Times(share).Sub(w.less).In(gauge.Centimetre).Decimal(9)
-		g, err := b.With(w.field, asked.String()+" cm").Make()
-		if err != nil {
-			return size{}, false
-		}
-		got := g.Sizes[0].Panel.Rows.Value
-		if w.stitches {
-			got = g.Sizes[0].Panel.Stitches.Value
-		}
-		if got != n {
-			return size{}, false
-		}
-		one, err := a.size(g.Sizes[0])
-		return one, err == nil
-	}
 	if step == 0 || count < least {
 		return way{name: w.name}
 	}
-	// Counts that make no garment are all small; so none of them is too large.
-	low, high := 0, (count-least)/step // repeats that come off, from enough to too few
-	for low < high {
-		off := (low + high) / 2
-		if one, ok := at(count - off*step); !ok || one.left.Sign() >= 0 {
-			high = off
-		} else {
-			low = off + 1
-		}
-	}
-	one, ok := at(count - low*step)
+	// Less takes less, so the first that is enough can be searched for. What is
+	// too small for a garment is passed over as if it were enough; where the
+	// search ends on it, no garment is.
+	most := (count - least) / step
+	off := sort.Search(most, func(off int) bool {
+		one, ok := a.at(b, w, measure, count, count-off*step)
+		return !ok || one.left.Sign() >= 0
+	})
+	one, ok := a.at(b, w, measure, count, count-off*step)
 	return way{name: w.name, size: one, found: ok && one.left.Sign() >= 0}
+}
+
+// at works a size out at another count; ok is false where it makes no garment.
+// The measure is in proportion to its count, so the count is asked for by it.
+func (a reply) at(b variant.Brief, w screw, measure gauge.Measurement, count, n int) (one size, ok bool) {
+	share, err := gauge.Share(n, count)
+	if err != nil {
+		return size{}, false
+	}
+	// A measure may be no decimal; nine places of a centimetre are near enough to
+	// get the count itself.
+	asked := measure.Times(share).Sub(w.less).In(gauge.Centimetre).Decimal(9)
+	g, err := b.With(w.field, asked.String()+" cm").Make()
+	if err != nil {
+		return size{}, false
+	}
+	got := g.Sizes[0].Panel.Rows.Value
+	if w.stitches {
+		got = g.Sizes[0].Panel.Stitches.Value
+	}
+	one, err = a.size(g.Sizes[0])
+	return one, err == nil && got == n
 }

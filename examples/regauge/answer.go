@@ -70,10 +70,10 @@ func answer(b variant.Brief, q question) (reply, error) {
 	if a.pattern, err = b.Make(); err != nil {
 		return reply{}, err
 	}
-	for _, s := range a.pattern.Sizes {
+	for i, s := range a.pattern.Sizes {
 		f := followed{Size: s}
 		if f.made, f.fault = follow(s.Sewn, q.mine); f.fault == nil {
-			f.unfit = q.unfit(s, f.made, b.Units)
+			f.unfit = q.unfit(a.pattern.Brief, i, s, f.made)
 			if f.yarn, err = q.yarn(b.Brief, s, f.made); err != nil {
 				return reply{}, yarnFault(s, err)
 			}
@@ -120,8 +120,8 @@ func (a reply) want(b variant.Brief) (*wanted, error) {
 	if !a.given(a.round) && !a.given(a.body) {
 		return nil, nil
 	}
-	if !b.Has("ease") {
-		return nil, fmt.Errorf("-round: a %s has no round to choose by; use -size", a.pattern.Sizes[0].Sewn.Layout.Name)
+	if !a.pattern.Eased() {
+		return nil, fmt.Errorf("-round: a %s has no round to choose by; use -size", a.pattern.Layout)
 	}
 	w := wanted{body: a.body, ease: b.Ease, round: a.round.Measurement()}
 	if a.given(a.body) {
@@ -196,7 +196,7 @@ func (a *reply) renew(b variant.Brief) error {
 	}
 	for at, i := range sizes {
 		r := renewed{Size: a.fresh.Sizes[at], was: a.pattern.Sizes[i]}
-		r.unfit = a.unfit(r.Size, r.Sewn.Layout, b.Units)
+		r.unfit = a.unfit(a.fresh.Brief, at, r.Size, r.Sewn.Layout)
 		var err error
 		if r.yarn, err = a.yarn(b.Brief, r.was, r.Sewn.Layout); err != nil {
 			return yarnFault(r.Size, err)
@@ -214,15 +214,15 @@ func (a *reply) deepen(b variant.Brief, i int) variant.Brief {
 	}
 	half, _ := gauge.Share(1, 2)
 	depth := a.arm.Measurement().Times(half)
-	for _, j := range a.pattern.Sizes[i].Sewn.Joins {
-		if j.Asked.Name == "side" && j.Asked.Opening.Cmp(depth) < 0 {
-			if d, ok := depth.In(gauge.Centimetre).ExactDecimal(); ok && b.Has("armhole_depth") {
-				a.deepened = depth
-				return b.With("armhole_depth", gauge.Length{Value: d, Unit: gauge.Centimetre}.String())
-			}
-		}
+	if !a.pattern.Given("armhole_depth") || a.pattern.At("armhole_depth", i).Cmp(depth) >= 0 {
+		return b
 	}
-	return b
+	d, ok := depth.In(gauge.Centimetre).ExactDecimal()
+	if !ok {
+		return b // so that unfit tells
+	}
+	a.deepened = depth
+	return b.With("armhole_depth", gauge.Length{Value: d, Unit: gauge.Centimetre}.String())
 }
 
 func (a *reply) lose(i int, err error) {

@@ -2,10 +2,13 @@ package main
 
 import (
 	"errors"
+	"fmt"
 	"strings"
 
+	"example.com/panelmath/examples/internal/document"
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/gauge/offgauge"
+	"example.com/panelmath/grade"
 	"example.com/panelmath/grade/notation"
 	"example.com/panelmath/internal/text"
 )
@@ -32,7 +35,7 @@ func parseOthers(s string) (o others, err error) {
 	for _, word := range []struct {
 		name    string
 		counted gauge.Counted
-	}{{"sts", gauge.Stitches}, {"stitches", gauge.Stitches}, {"rows", gauge.Rows}} {
+	}{{"st", gauge.Stitches}, {"sts", gauge.Stitches}, {"stitch", gauge.Stitches}, {"stitches", gauge.Stitches}, {"row", gauge.Rows}, {"rows", gauge.Rows}} {
 		before, after, ok := strings.Cut(o.text, " "+word.name)
 		if !ok || after != "" && !strings.HasPrefix(after, ",") {
 			continue
@@ -94,4 +97,27 @@ func (o others) alike() bool {
 		}
 	}
 	return len(o.numbers) > 1
+}
+
+// otherNumbers tells the new numbers, each with the choice that there was.
+func (a reply) otherNumbers() []document.Block {
+	var items []string
+	for i, o := range a.others {
+		items = append(items, fmt.Sprintf("%s: now %s %s%s.", o.text, grade.Text(a.counts[i], func(c gauge.Count) string { return fmt.Sprint(c.Value) }), o.counted, o.rest(a.counts[i])))
+		for _, c := range a.counts[i] {
+			items = append(items, title(c.ExplainIn(a.pattern.Units))+".")
+		}
+	}
+	return []document.Block{document.List{Items: items}}
+}
+
+// rest says what the new numbers have in common, where the pattern's do.
+func (o others) rest(counts []gauge.Count) string {
+	switch {
+	case o.rule != nil || !o.alike():
+		return ""
+	case counts[0].Value%2 == 0:
+		return ", all even, since the pattern's are alike as well"
+	}
+	return ", all odd, since the pattern's are alike as well"
 }

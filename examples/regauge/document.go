@@ -11,15 +11,14 @@ import (
 	"example.com/panelmath/grade"
 	"example.com/panelmath/grade/notation"
 	"example.com/panelmath/panel/layout"
+	"example.com/panelmath/panel/row"
 	"example.com/panelmath/seam"
-	"example.com/panelmath/yarn"
-	"example.com/panelmath/yarn/weight"
 )
 
 // document writes the reply in the order in which a maker decides.
 func (a reply) document() (document.Document, error) {
-	d := document.Document{Title: a.pattern.Name + ", at your gauge", Sections: []document.Section{
-		{Heading: "The two gauges", Blocks: a.gauges()},
+	d := document.Document{Title: a.pattern.Name + ", at your " + a.gauge(), Sections: []document.Section{
+		{Heading: "The two " + a.gauge() + "s", Blocks: a.gauges()},
 		{Heading: "If you follow the pattern as it is written", Blocks: a.asWritten()},
 	}}
 	if a.wanted != nil {
@@ -64,6 +63,14 @@ func (a reply) worked() ([]document.Section, error) {
 	return nil, nil
 }
 
+// gauge is the word of the pattern's terms.
+func (a reply) gauge() string {
+	if a.pattern.Terms == row.UK {
+		return "tension"
+	}
+	return "gauge"
+}
+
 // both prints measurements in both units, that of the pattern first.
 func (a reply) both(m ...gauge.Measurement) string {
 	if a.pattern.Units == gauge.Centimetre {
@@ -96,18 +103,43 @@ func (a reply) gauges() []document.Block {
 		{"Along a row, the same number of stitches comes out", "longer", "shorter", pattern.Stitches, mine.Stitches},
 		{"Across the rows, the same number of rows comes out", "taller", "less tall", pattern.Rows, mine.Rows},
 	} {
-		items = append(items, d.what+" "+change(d.pattern, d.mine, d.more, d.less)+".")
+		items = append(items, d.what+" "+change(d.pattern, d.mine, d.more, d.less)+"."+short(d.mine))
 	}
-	return []document.Block{document.List{Items: items}}
+	blocks := []document.Block{document.List{Items: items}}
+	wider, taller := longer(pattern.Stitches, mine.Stitches).Sign(), longer(pattern.Rows, mine.Rows).Sign()
+	hook := map[int]string{2: "smaller", 1: "smaller", -1: "larger", -2: "larger"}[wider+taller]
+	if hook != "" {
+		blocks = append(blocks, document.Para{Text: "A " + hook + " hook brings you nearer to the pattern. If you like your fabric as it is, read on."})
+	}
+	return blocks
 }
 
-// change says how much longer the same count is at another gauge.
-func change(pattern, mine gauge.Over, more, less string) string {
+// longer returns by how many percent the same count is longer at another gauge.
+func longer(pattern, mine gauge.Over) gauge.Ratio {
 	one := gauge.MeasurementOf(gauge.Int(1), gauge.Inch)
 	was, _ := pattern.Exact(one) // of gauges that were read, which are valid
 	is, _ := mine.Exact(one)
 	times, _ := was.Quo(is)
-	percent := times.Sub(gauge.Int(1)).Mul(gauge.Int(100))
+	return times.Sub(gauge.Int(1)).Mul(gauge.Int(100))
+}
+
+// short warns of a count over less than 10 cm: half a stitch is a large share of
+// it.
+func short(o gauge.Over) string {
+	if o.Span.Measurement().In(gauge.Centimetre).Cmp(gauge.Int(10)) >= 0 {
+		return ""
+	}
+	count, _ := o.Exact(o.Span.Measurement())
+	share, err := gauge.Int(50).Quo(count)
+	if err != nil {
+		return ""
+	}
+	return fmt.Sprintf(" You counted over %v only, where a half more or less is %s%%; count over 10 cm or 4 in if you can.", o.Span, share.Decimal(1))
+}
+
+// change says how much longer the same count is at another gauge.
+func change(pattern, mine gauge.Over, more, less string) string {
+	percent := longer(pattern, mine)
 	switch percent.Sign() {
 	case 0:
 		return "the same"
@@ -148,12 +180,21 @@ func (a reply) asWritten() []document.Block {
 	for _, f := range a.followed {
 		switch {
 		case f.fault != nil:
-			blocks = append(blocks, document.Para{Text: "Size " + f.Group.Label() + " cannot be sewn together with the pattern's numbers at your gauge: " + f.fault.Error() + "."})
+			blocks = append(blocks, document.Para{Text: "Size " + f.Group.Label() + " cannot be sewn together with the pattern's numbers at your " + a.gauge() + ": " + apartSides(f.fault) + "."})
 		case f.unfit != nil:
 			blocks = append(blocks, document.Para{Text: "Size " + f.Group.Label() + " would not fit: " + a.misfit(f.unfit) + "."})
 		}
 	}
 	return blocks
+}
+
+// apartSides says which seam has sides that are too unlike to be sewn.
+func apartSides(err error) string {
+	var f *gauge.FieldError
+	if !errors.As(err, &f) {
+		return err.Error()
+	}
+	return "the " + f.Field + " would have " + f.Got + ", and " + f.Want + " are needed"
 }
 
 // misfit says in the units of the pattern what can't be put on.
@@ -220,7 +261,7 @@ func (a reply) whichSize() []document.Block {
 		round, _ := f.made.Measure("round")
 		length, _ := f.made.Measure("length")
 		own, _ := f.Sewn.Layout.Measure("length")
-		s := fmt.Sprintf("Size %s, worked as written at your gauge, comes out %s round, %s", f.Group.Label(), a.both(round), a.off(round.Sub(w.round)))
+		s := fmt.Sprintf("Size %s, worked as written at your %s, comes out %s round, %s", f.Group.Label(), a.gauge(), a.both(round), a.off(round.Sub(w.round)))
 		if w.body.Unit.Valid() {
 			s += ", with " + a.both(round.Sub(w.body.Measurement())) + " of ease"
 		}
@@ -239,7 +280,7 @@ func (a reply) whichSize() []document.Block {
 func (a reply) newNumbers() []document.Block {
 	var blocks []document.Block
 	for _, l := range a.lost {
-		blocks = append(blocks, document.Para{Text: "Size " + l.label + " has no numbers at your gauge: " + l.why.Error() + "."})
+		blocks = append(blocks, document.Para{Text: "Size " + l.label + " has no numbers at your " + a.gauge() + ": " + l.why.Error() + "."})
 	}
 	if len(a.renewed) == 0 {
 		return blocks
@@ -254,8 +295,12 @@ func (a reply) newNumbers() []document.Block {
 	blocks = append(blocks, document.Para{Text: intro + "Write these into the pattern instead of its own."})
 	var items []string
 	number := func(name string, f func(garment.Size) string) {
-		items = append(items, fmt.Sprintf("%s: %s, instead of %s", name, grade.Text(a.renewed, func(r renewed) string { return f(r.Size) }),
-			grade.Text(a.renewed, func(r renewed) string { return f(r.was) })))
+		is := grade.Text(a.renewed, func(r renewed) string { return f(r.Size) })
+		instead := ", as in the pattern"
+		if was := grade.Text(a.renewed, func(r renewed) string { return f(r.was) }); was != is {
+			instead = ", instead of " + was
+		}
+		items = append(items, name+": "+is+instead)
 	}
 	first := a.renewed[0]
 	if first.Panel.Chains > 0 {
@@ -271,8 +316,22 @@ func (a reply) newNumbers() []document.Block {
 		number("Times that the repeat is worked, the first time included", func(s garment.Size) string { return fmt.Sprint(s.Panel.Repeats) })
 	}
 	number("The last row is worked on the", func(s garment.Size) string { return a.fresh.Plan.End(s.Panel.Repeats).Side.String() })
+	if first.Sleeve != nil {
+		number("Stitches in a row of the sleeve", func(s garment.Size) string { return fmt.Sprint(s.Sleeve.Stitches.Value) })
+		number("Rows of the sleeve", func(s garment.Size) string { return fmt.Sprint(s.Sleeve.Rows.Value) })
+		number("Times that the repeat is worked in the sleeve, the first time included", func(s garment.Size) string { return fmt.Sprint(s.Sleeve.Repeats) })
+	}
 	for _, j := range first.Sewn.Joins {
-		number("Pairs to join, "+j.Asked.Name, func(s garment.Size) string { return fmt.Sprint(pairs(s.Sewn, j.Asked.Name)) })
+		number("Pairs to join, "+j.Asked.Name, func(s garment.Size) string {
+			join, _ := s.Join(j.Asked.Name)
+			return fmt.Sprint(join.Pairs)
+		})
+		if j.Start > 0 {
+			number("Pairs left open at the hem", func(s garment.Size) string {
+				join, _ := s.Join(j.Asked.Name)
+				return fmt.Sprint(join.Start)
+			})
+		}
 	}
 	blocks = append(blocks, document.List{Items: items},
 		document.Para{Text: "With these numbers the garment measures, beside what the pattern says:"},
@@ -280,7 +339,11 @@ func (a reply) newNumbers() []document.Block {
 			runOf(a.renewed, func(r renewed) garment.Size { return r.was }))})
 	if w := a.wanted; w != nil {
 		round, _ := first.Sewn.Layout.Measure("round")
-		s := "The round is " + a.off(round.Sub(w.round)) + "."
+		s := "The round is " + a.off(round.Sub(w.round))
+		if w.body.Unit.Valid() {
+			s += ", with " + a.both(round.Sub(w.body.Measurement())) + " of ease over your chest"
+		}
+		s += "."
 		if step, ok := first.step(round, len(a.fresh.Plan.Repeat)); ok {
 			s += " One repeat more or less changes it by " + a.both(step) + "."
 		}
@@ -312,131 +375,6 @@ func (r renewed) step(round gauge.Measurement, rows int) (gauge.Measurement, boo
 	share, err := gauge.Share(rows, r.Panel.Rows.Value)
 	lengthwise := r.Sewn.Layout.Pieces[0].Foundation != layout.Bottom
 	return round.Times(share), err == nil && lengthwise && rows > 0
-}
-
-func pairs(g seam.Garment, name string) int {
-	for _, j := range g.Joins {
-		if j.Asked.Name == name {
-			return j.Pairs
-		}
-	}
-	return 0
-}
-
-func (a reply) otherNumbers() []document.Block {
-	var items []string
-	for i, o := range a.others {
-		items = append(items, fmt.Sprintf("%s: now %s %s%s.", o.text, grade.Text(a.counts[i], func(c gauge.Count) string { return fmt.Sprint(c.Value) }), o.counted, o.rest(a.counts[i])))
-		for _, c := range a.counts[i] {
-			items = append(items, title(c.ExplainIn(a.pattern.Units))+".")
-		}
-	}
-	return []document.Block{document.List{Items: items}}
-}
-
-// rest says what the new numbers have in common, where the pattern's do.
-func (o others) rest(counts []gauge.Count) string {
-	switch {
-	case o.rule != nil || !o.alike():
-		return ""
-	case counts[0].Value%2 == 0:
-		return ", all even, since the pattern's are alike as well"
-	}
-	return ", all odd, since the pattern's are alike as well"
-}
-
-// yarns says what to buy either way, beside what the pattern says.
-func (a reply) yarns() []document.Block {
-	y := a.pattern.Yarn
-	_, distinct := a.strands(a.pattern.Brief)
-	var items []string
-	for i := range distinct {
-		var fine grade.Run[yarn.Quantity]
-		for _, f := range a.followed {
-			if f.fault == nil {
-				fine = append(fine, f.yarn[i])
-			}
-		}
-		if len(fine) > 0 {
-			items = append(items, "Following the pattern as it is written: "+buy(fine)+".")
-		}
-		if len(a.renewed) > 0 {
-			items = append(items, "With the new numbers: "+buy(runOf(a.renewed, func(r renewed) yarn.Quantity { return r.yarn[i] }))+".")
-		}
-	}
-	items = append(items, "The pattern: "+buy(runOf(a.pattern.Sizes, func(s garment.Size) yarn.Quantity { return s.Yarn }))+".")
-	blocks := []document.Block{document.Para{Text: order(a.pattern.Sizes, func(s garment.Size) string { return s.Group.Label() }) +
-		fmt.Sprintf("All quantities have %v to spare, as the pattern has. Buy all skeins of one dye lot.", y.Margin)}, document.List{Items: items}}
-	if a.swatch == nil {
-		blocks = append(blocks, document.Para{Text: "The fabric is reckoned from what the pattern's own takes, stitch for stitch or area for area, whichever is more. " +
-			"As a rule the truth lies between the two, so that less may do. To know, weigh a piece of your own fabric and give it with -swatch."})
-	}
-	if len(a.labels) > 0 {
-		blocks = append(blocks, document.Para{Text: a.grist() + " Length is what counts, so the mass differs where the yarn is finer or thicker; your swatch tells whether the fabric pleases."})
-	}
-	return blocks
-}
-
-// buy prints what to buy for all sizes.
-func buy(q grade.Run[yarn.Quantity]) string {
-	label := q[0].Label
-	own, other := label.Length.Unit, gauge.Metre
-	if own == gauge.Metre {
-		other = gauge.Yard
-	}
-	up := func(x gauge.Ratio) string {
-		n, _ := x.Ceil() // at most 100 km
-		return fmt.Sprint(n)
-	}
-	length := func(u gauge.Unit) string {
-		return grade.Text(q, func(q yarn.Quantity) string { return up(q.Total.In(u)) }) + " " + u.String()
-	}
-	skeins := "skeins"
-	text := grade.Text(q, func(q yarn.Quantity) string { return fmt.Sprint(q.Skeins) })
-	if text == "1" {
-		skeins = "skein"
-	}
-	s := fmt.Sprintf("%s %s of %v; %s [%s], %s %v", text, skeins, label, length(own), length(other),
-		grade.Text(q, func(q yarn.Quantity) string { return up(q.Mass.In(label.Mass.Unit)) }), label.Mass.Unit)
-	less := grade.Text(q, func(q yarn.Quantity) string {
-		n, _ := q.Less.In(own).Floor()
-		return fmt.Sprint(n)
-	})
-	if less != "0" {
-		s += fmt.Sprintf("; up to %s %v less may do", less, own)
-	}
-	return s
-}
-
-// grist compares her yarn with the pattern's.
-func (a reply) grist() string {
-	pattern, _ := weight.OfLabel(a.pattern.Yarn.Label) // of labels that were read, which are valid
-	var strands []weight.Grist
-	for _, l := range a.labels {
-		g, _ := weight.OfLabel(l)
-		strands = append(strands, g)
-	}
-	mine, _ := weight.Together(strands...)
-	what := "Your yarn"
-	if len(strands) > 1 {
-		what = fmt.Sprintf("Your %d strands held together", len(strands))
-	}
-	times, _ := mine.In(weight.MetresPer100g).Quo(pattern.In(weight.MetresPer100g))
-	percent := times.Sub(gauge.Int(1)).Mul(gauge.Int(100))
-	than := "are as fine as the pattern's yarn"
-	if len(strands) == 1 {
-		than = "is as fine as the pattern's"
-	}
-	switch percent.Sign() {
-	case 1:
-		than = "have " + percent.Decimal(1).String() + "% more length to the mass than the pattern's yarn: finer"
-	case -1:
-		than = "have " + percent.Mul(gauge.Int(-1)).Decimal(1).String() + "% less length to the mass than the pattern's yarn: thicker"
-	}
-	if len(strands) == 1 {
-		than = strings.Replace(than, "have ", "has ", 1)
-	}
-	return what + " " + than + "."
 }
 
 // explain returns one sentence for every new number of a size.

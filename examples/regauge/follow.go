@@ -1,9 +1,9 @@
 package main
 
 import (
-	"errors"
 	"fmt"
 
+	"example.com/panelmath/examples/internal/brief"
 	"example.com/panelmath/examples/internal/garment"
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/grade"
@@ -43,30 +43,20 @@ func follow(g seam.Garment, mine gauge.Gauge) (layout.Layout, error) {
 	return layout.Layout{}, fmt.Errorf("layout: %s at another gauge is not worked out", g.Layout.Name)
 }
 
-// unfit returns what a wearer of the size could not put on, or nothing.
-func (q question) unfit(s garment.Size, l layout.Layout, u gauge.Unit) error {
-	body := seam.Body{UpperArm: arm(s.Group, u)}
+// unfit returns what a wearer of a size could not put on, or nothing: the
+// wearer of the size chart and of the brief, or she herself where she gives her
+// measures. The brief is the one that has the size at the place i.
+func (q question) unfit(b brief.Brief, i int, s garment.Size, l layout.Layout) error {
+	body := seam.Body{UpperArm: s.Arm.High.Measurement(), Head: b.At("head", i), NeckStretch: b.NeckStretch}
 	if q.given(q.arm) {
 		body.UpperArm = q.arm.Measurement()
 	}
 	if q.given(q.head) {
 		body.Head = q.head.Measurement()
 	}
+	if back, err := s.Group.Body(grade.CrossBack, b.Units); err == nil {
+		body.Shoulders = back.High.Measurement()
+	}
+	body.SleeveEnd = body.UpperArm
 	return body.Check(l)
-}
-
-// arm returns the upper arm of the largest in a group, from the chart's other
-// column where one has none: it is compared with the armhole and enters no
-// number.
-func arm(g grade.Group, u gauge.Unit) gauge.Measurement {
-	b, err := g.Body(grade.UpperArm, u)
-	for _, other := range []gauge.Unit{gauge.Inch, gauge.Centimetre} {
-		if errors.Is(err, grade.ErrNoCell) {
-			b, err = g.Body(grade.UpperArm, other)
-		}
-	}
-	if err != nil {
-		return gauge.Measurement{} // which seam.Body does not check
-	}
-	return b.High.Measurement()
 }

@@ -9,6 +9,8 @@ import (
 	"strings"
 	"testing"
 
+	"example.com/panelmath/examples/internal/garment"
+	"example.com/panelmath/examples/internal/variant"
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/panel/layout"
 	"example.com/panelmath/seam"
@@ -45,12 +47,14 @@ func TestGolden(t *testing.T) {
 		{"her-round.md", []string{"-gauge", mine, "-body", "37 in", "-ease", "9 in", "-arm", "17 1/2 in", "-label", "110 m = 50 g", "-label", "400 m = 50 g", "-why"}},
 		{"own-swatch.md", []string{"-gauge", "17 sts and 12.5 rows = 10 cm", "-size", "xl-2x", "-swatch", "15 cm x 15 cm = 15 g", "-label", "180 m = 100 g",
 			"-counts", "98, 30 sts", "-counts", "96 (102) sts, multiple of 6", "-counts", "91 rows"}},
+		{"short-count.md", []string{"-gauge", "7 sts = 2 in, 12 rows = 4 in", "-size", "M"}},
 		{"too-tight.md", []string{"-gauge", "24 sts and 15 rows = 4 in"}},
 		{"her-round.json", []string{"-gauge", mine, "-round", "46 in", "-counts", "73 sts", "-format", "json"}},
 	} {
 		t.Run(c.golden, func(t *testing.T) {
 			code, got, errs := cli("", c.args...)
 			require.Equal(t, 0, code, errs)
+			got, _ = withoutWorked(got)
 			file := filepath.Join("testdata", c.golden)
 			if *update {
 				require.NoError(t, os.WriteFile(file, []byte(got), 0o644))
@@ -60,6 +64,108 @@ func TestGolden(t *testing.T) {
 			require.Empty(t, cmp.Diff(string(want), got))
 		})
 	}
+}
+
+// withoutWorked takes the rows and the finishing out of a document: they are
+// those of the pattern program.
+func withoutWorked(doc string) (rest string, worked []string) {
+	var kept []string
+	for _, section := range strings.SplitAfter(strings.ReplaceAll(doc, "\n## ", "\n\x00## "), "\x00") {
+		section = strings.TrimSuffix(section, "\x00")
+		heading, _, _ := strings.Cut(section, "\n")
+		if strings.HasSuffix(heading, ", with your numbers") {
+			worked = append(worked, strings.Replace(section, ", with your numbers", "", 1))
+			continue
+		}
+		kept = append(kept, section)
+	}
+	return strings.Join(kept, ""), worked
+}
+
+// layouts are the briefs of every layout that the pattern program tests.
+var layouts = []string{"closed-front", "front-and-back", "cocoon", "poncho", "one-size", "uk-child"}
+
+// TestWorked: the rows and the finishing are, to the letter, those of the
+// pattern at her gauge.
+func TestWorked(t *testing.T) {
+	for _, name := range layouts {
+		t.Run(name, func(t *testing.T) {
+			file := filepath.Join("..", "pattern", "testdata", name+".json")
+			code, out, errs := cli("", "-brief", file, "-gauge", "12 sts and 8.5 rows = 4 in")
+			require.Equal(t, 0, code, errs)
+			_, got := withoutWorked(out)
+
+			b, err := variant.Open(file, nil, nil)
+			require.NoError(t, err)
+			g, err := b.With("gauge", "12 sts and 8.5 rows = 4 in").Without("worked_gauge").Make()
+			require.NoError(t, err)
+			d, err := g.Document(garment.Options{})
+			require.NoError(t, err)
+			want := d.Markdown()
+			_, want, _ = strings.Cut(want[strings.Index(want, "\n## Abbreviations"):], "\n\n## ")
+			require.Equal(t, "## "+want, strings.TrimSuffix(strings.Join(got, ""), "\n")+"\n")
+			require.Contains(t, want, "Finishing\n")
+		})
+	}
+}
+
+// TestLayouts: at the pattern's own gauge every layout comes out as it was, and
+// takes the yarn that it took; at another one its openings are not smaller than
+// asked, or it says what does not fit.
+func TestLayouts(t *testing.T) {
+	for _, name := range layouts {
+		t.Run(name, func(t *testing.T) {
+			file := filepath.Join("..", "pattern", "testdata", name+".json")
+			b, err := variant.Open(file, nil, nil)
+			require.NoError(t, err)
+			g, err := b.Make()
+			require.NoError(t, err)
+			r := replyTo(t, "", "-brief", file, "-gauge", b.Fabric.Finished.String())
+			require.Empty(t, r.Without)
+			for i, s := range g.Sizes {
+				require.Equal(t, r.Followed[i].Pattern, r.Followed[i].Measures)
+				require.Equal(t, r.Followed[i].Pattern, r.New[i].Measures)
+				require.Equal(t, s.Yarn.Total.In(s.Yarn.Label.Length.Unit).Text(2), r.New[i].Yarn[0].Length)
+				require.Equal(t, r.New[i].Yarn, r.Followed[i].Yarn)
+				require.Equal(t, "0.00", r.New[i].Yarn[0].Less)
+				require.Empty(t, r.Followed[i].Faults)
+				require.Equal(t, s.Sleeve != nil, r.New[i].Sleeve != nil)
+			}
+			// A tenth tighter in both directions: what was 10 is 9 1/11.
+			tight := changedGauge(t, b, "11/10")
+			r = replyTo(t, "", "-brief", file, "-gauge", tight)
+			for i, s := range g.Sizes {
+				for _, m := range s.Sewn.Layout.Measures {
+					tenth, err := gauge.Share(10, 11)
+					require.NoError(t, err)
+					require.Equal(t, m.Length.Times(tenth).In(b.Units).Text(3), r.Followed[i].Measures[m.Name], m.Name)
+				}
+			}
+		})
+	}
+	refused(t, "-round: a poncho has no round to choose by; use -size", "", "-brief", filepath.Join("..", "pattern", "testdata", "poncho.json"), "-gauge", mine, "-round", "40 in")
+}
+
+// changedGauge returns the gauge of a brief with so many times the counts.
+func changedGauge(t *testing.T, b variant.Brief, times string) string {
+	t.Helper()
+	x, err := gauge.ParseRatio(times)
+	require.NoError(t, err)
+	g := b.Fabric.Finished
+	for _, o := range []*gauge.Over{&g.Stitches, &g.Rows} {
+		count, err := gauge.FromDecimal(o.Count)
+		require.NoError(t, err)
+		o.Count = count.Mul(x).Decimal(10)
+	}
+	return g.String()
+}
+
+// TestHead: a neck that her head does not pass is told.
+func TestHead(t *testing.T) {
+	r := replyTo(t, "", "-brief", filepath.Join("..", "pattern", "testdata", "poncho.json"), "-gauge", "13 sts and 9 rows = 4 in", "-head", "30 in")
+	require.Len(t, r.New[0].Faults, 1)
+	require.Contains(t, r.New[0].Faults[0], "neck opening")
+	require.Equal(t, r.New[0].Faults, r.Followed[0].Faults)
 }
 
 // TestByHand: size S of the default brief, worked on paper. At 14 sts and 11
@@ -227,6 +333,22 @@ func TestCounts(t *testing.T) {
 	}
 }
 
+// TestShortCount: a count over 2 in is known to about half a stitch
+// (https://wlsmakesstuff.com/blog-of-making-stuff/technical-twists-gauge).
+func TestShortCount(t *testing.T) {
+	for _, c := range []struct{ over, want string }{
+		{"7 over 2 in", " You counted over 2 in only, where a half more or less is 7.1%; count over 10 cm or 4 in if you can."},
+		{"10 over 5 cm", " You counted over 5 cm only, where a half more or less is 5%; count over 10 cm or 4 in if you can."},
+		{"2 repeats of 8 over 3.5 in", " You counted over 3.5 in only, where a half more or less is 3.1%; count over 10 cm or 4 in if you can."},
+		{"20 over 10 cm", ""},
+		{"14 over 4 in", ""},
+	} {
+		o, err := gauge.ParseOver(c.over)
+		require.NoError(t, err)
+		require.Equal(t, c.want, short(o), c.over)
+	}
+}
+
 // changed returns the default brief with one field set to a text or a value.
 func changed(t *testing.T, field string, value any) string {
 	t.Helper()
@@ -333,6 +455,26 @@ func TestCannotBeFollowed(t *testing.T) {
 	require.NotContains(t, out, "Panel (make 2)")
 }
 
+// TestCannotBeSewn: with more rows and fewer stitches the sleeve no longer fits
+// the armhole, so no size can be followed; the new numbers can.
+func TestCannotBeSewn(t *testing.T) {
+	args := []string{"-brief", filepath.Join("..", "pattern", "testdata", "front-and-back.json"), "-gauge", "10 sts and 14 rows = 4 in"}
+	r := replyTo(t, "", append(args, "-round", "50 in")...)
+	for _, f := range r.Followed {
+		require.Len(t, f.Faults, 1)
+		require.Empty(t, f.Measures)
+		require.Empty(t, f.Yarn)
+	}
+	require.Empty(t, r.Wanted.Nearest)
+	require.Len(t, r.New, 1)
+	code, out, errs := cli("", append(args, "-round", "50 in")...)
+	require.Equal(t, 0, code, errs)
+	require.Contains(t, out, "Size XS–S cannot be sewn together with the pattern's numbers at your gauge: the left armhole would have sides of 24.80 in (62.99 cm) and 12.86 in (32.66 cm), and lengths that differ by at most 1/10 are needed.\n")
+	require.Contains(t, out, "No size can be followed as it is written.\n")
+	require.NotContains(t, out, "Following the pattern")
+	require.Contains(t, out, "With the new numbers, size ")
+}
+
 func TestBadFlags(t *testing.T) {
 	g := func(args ...string) []string { return append([]string{"-gauge", mine}, args...) }
 	long := strings.Repeat("9", 20_000)
@@ -416,9 +558,61 @@ func TestBadBriefs(t *testing.T) {
 	}
 }
 
+// TestReadme: what the README shows is what the program prints.
+func TestReadme(t *testing.T) {
+	text, err := os.ReadFile("README.md")
+	require.NoError(t, err)
+	code, out, errs := cli("", "-gauge", mine, "-body", "37 in", "-ease", "9 in", "-arm", "17 1/2 in")
+	require.Equal(t, 0, code, errs)
+	shown := strings.Split(string(text), "\n```\n")
+	require.Greater(t, len(shown), 3)
+	for i := 1; i < len(shown); i += 2 {
+		require.Contains(t, out, shown[i])
+	}
+}
+
 func TestHelp(t *testing.T) {
 	code, out, errs := cli("", "-h")
 	require.Equal(t, 0, code)
 	require.Empty(t, errs)
 	require.Contains(t, out, "your gauge, washed and blocked")
+}
+
+// FuzzCounts: whatever stands in -counts is refused, or gives one new number for
+// each, of one parity where the old ones are.
+func FuzzCounts(f *testing.F) {
+	for _, s := range []string{"98 (106) sts, multiple of 4 + 2", "98, 30 stitches", "91 rows, even", " sts", "1 row", "7, 9 st, up"} {
+		f.Add(s)
+	}
+	pattern, hers := gauge.MustGauge("5 sts and 7 rows = 1 in"), gauge.MustGauge("6.5 sts = 2.5 cm, 9 rows = 1 in")
+	f.Fuzz(func(t *testing.T, s string) {
+		o, err := parseOthers(s)
+		if err != nil {
+			return
+		}
+		counts, err := o.at(pattern, hers)
+		if err != nil {
+			return
+		}
+		require.Len(t, counts, len(o.numbers))
+		for _, c := range counts {
+			if o.rule != nil {
+				require.True(t, o.rule.Legal(c.Value), "%q gives %d", s, c.Value)
+			} else if o.alike() {
+				require.Equal(t, counts[0].Value%2, c.Value%2, "%q gives %v", s, counts)
+			}
+		}
+	})
+}
+
+// FuzzSwatch: whatever stands in -swatch is refused, or a sound swatch.
+func FuzzSwatch(f *testing.F) {
+	for _, s := range []string{"6 in x 6 in = 15.5 g", "15 cm × 15cm=32 yd", "x=", "=x", "6 in x 6 in = 1/2 oz"} {
+		f.Add(s)
+	}
+	f.Fuzz(func(t *testing.T, s string) {
+		if w, err := parseSwatch(s); err == nil {
+			require.NoError(t, w.Validate(), "%q", s)
+		}
+	})
 }

@@ -43,10 +43,17 @@ type newResult struct {
 	Rows     int               `json:"rows"`
 	Repeats  int               `json:"repeats"`
 	Chains   int               `json:"chains,omitempty"`
+	Sleeve   *countsOfPiece    `json:"sleeve,omitempty"`
 	Pairs    map[string]int    `json:"pairs"`
 	Measures map[string]string `json:"measures"`
 	Yarn     []yarnResult      `json:"yarn"`
 	Faults   []string          `json:"faults,omitempty"`
+}
+
+type countsOfPiece struct {
+	Stitches int `json:"stitches"`
+	Rows     int `json:"rows"`
+	Repeats  int `json:"repeats"`
 }
 
 type withoutResult struct {
@@ -80,8 +87,12 @@ func (a reply) result() result {
 		r.Wanted = &wantedResult{Round: w.round.In(a.pattern.Units).Text(3), Nearest: runOf(w.nearest, func(i int) string { return a.followed[i].Group.Label() })}
 	}
 	for _, n := range a.renewed {
-		r.New = append(r.New, newResult{Label: n.Group.Label(), Stitches: n.Panel.Stitches.Value, Rows: n.Panel.Rows.Value, Repeats: n.Panel.Repeats, Chains: n.Panel.Chains,
-			Pairs: pairsByName(n.Sewn), Measures: a.decimals(n.Sewn.Layout), Yarn: quantities(n.yarn), Faults: faults(n.unfit)})
+		one := newResult{Label: n.Group.Label(), Stitches: n.Panel.Stitches.Value, Rows: n.Panel.Rows.Value, Repeats: n.Panel.Repeats, Chains: n.Panel.Chains,
+			Pairs: pairsByName(n.Sewn), Measures: a.decimals(n.Sewn.Layout), Yarn: quantities(n.yarn), Faults: faults(n.unfit)}
+		if p := n.Sleeve; p != nil {
+			one.Sleeve = &countsOfPiece{p.Stitches.Value, p.Rows.Value, p.Repeats}
+		}
+		r.New = append(r.New, one)
 	}
 	for _, l := range a.lost {
 		r.Without = append(r.Without, withoutResult{l.label, l.why.Error()})

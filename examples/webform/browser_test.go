@@ -2,6 +2,7 @@ package main
 
 import (
 	"net/http/httptest"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -36,6 +37,10 @@ func TestLiveInABrowser(t *testing.T) {
 
 		c.set("name", "Harbour & <b>wrap</b>")
 		c.until(`document.querySelector("#pattern .title").textContent === "Harbour & <b>wrap</b>"`)
+
+		c.set("name", strings.Repeat("w", 300))
+		c.until(`document.querySelector("#pattern .title").textContent.length === 300`)
+		require.False(t, c.is(sideways), "%d px", width)
 
 		c.set("ease", "9 inn")
 		c.until(`document.getElementById("ease-error").textContent.includes('unknown unit "inn"')`)
@@ -73,7 +78,7 @@ func TestKeyboardInABrowser(t *testing.T) {
 	for _, width := range widths {
 		c.open(server.URL, width, 800)
 		var want []string
-		for _, f := range fields() {
+		for f := range fields() {
 			if posted(nil).shown(f) {
 				want = append(want, f.Name)
 			}
@@ -150,7 +155,7 @@ func TestWithoutScriptInABrowser(t *testing.T) {
 		c.set("hook", "I-9")
 		send()
 		require.True(t, c.is(`document.getElementById("hook-error").textContent !== "" && document.activeElement.id === "hook"`))
-		require.True(t, c.is(`document.getElementById("width").offsetParent !== null && document.getElementById("neck_drop").offsetParent === null`))
+		require.True(t, c.is(`document.getElementById("cocoon-length").offsetParent !== null && document.getElementById("neck_drop").offsetParent === null`))
 		c.shot(itoa(width) + "-without-script")
 		c.set("hook", "6 mm")
 		send()

@@ -17,6 +17,7 @@ import (
 type chromium struct {
 	t       *testing.T
 	in      *os.File
+	pipe    *os.File
 	out     *bufio.Reader
 	id      int
 	session string
@@ -48,7 +49,7 @@ func browse(t *testing.T) *chromium {
 	require.NoError(t, cmd.Start())
 	theirs.Close()
 	ours.Close()
-	c := &chromium{t: t, in: in, out: bufio.NewReader(out)}
+	c := &chromium{t: t, in: in, pipe: out, out: bufio.NewReader(out)}
 	t.Cleanup(func() {
 		c.send("Browser.close", nil)
 		in.Close()
@@ -84,8 +85,9 @@ func (c *chromium) send(method string, params any) {
 
 // next reads one message.
 func (c *chromium) next() event {
+	require.NoError(c.t, c.pipe.SetReadDeadline(time.Now().Add(time.Minute)))
 	text, err := c.out.ReadBytes(0)
-	require.NoError(c.t, err, "the browser has gone")
+	require.NoError(c.t, err, "the browser has gone, or says nothing any more")
 	var e event
 	require.NoError(c.t, json.Unmarshal(text[:len(text)-1], &e))
 	return e

@@ -64,4 +64,3 @@ form.addEventListener("submit", async (event) => {
   event.preventDefault();
   if (await work()) (form.querySelector("[aria-invalid]") ?? document.getElementById("result")).focus();
 });
-fit(); // a browser that comes back to the page restores what was chosen

@@ -70,21 +70,17 @@ type control struct {
 	Value  string
 	Errors []string
 	Shown  bool
-	When   string // the control on which it depends
-	Is     string // and the values of it, with | between them
-	Focus  bool   // the first to mend
+	Focus  bool // the first to mend
 }
 
 const listed = 4 // controls to mend at the foot of the form
 
 func (v values) sheet(pattern template.HTML, wrong map[string][]string) sheet {
 	s := sheet{Title: v["name"], Pattern: pattern, General: wrong[""]}
-	for _, p := range form() {
+	for _, p := range form {
 		out := sheetPart{Legend: p.Legend}
 		for _, f := range p.Fields {
 			c := control{field: f, Value: v[f.Name], Errors: wrong[f.Name], Shown: v.shown(f)}
-			on, values := f.needs()
-			c.When, c.Is = on, strings.Join(values, "|")
 			if len(c.Errors) > 0 {
 				c.Focus = len(s.Wrong) == 0
 				s.Wrong = append(s.Wrong, c)
@@ -98,6 +94,9 @@ func (v values) sheet(pattern template.HTML, wrong map[string][]string) sheet {
 	}
 	return s
 }
+
+// Asks are the values of the control it depends on, as the page has them.
+func (c control) Asks() string { return strings.Join(c.Is, "|") }
 
 // Known reports whether a choice has the control's value.
 func (c control) Known() bool {

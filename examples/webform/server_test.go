@@ -35,7 +35,7 @@ func sent(change map[string]string) url.Values {
 		v[name] = text
 	}
 	form := url.Values{}
-	for _, f := range fields() {
+	for f := range fields() {
 		if v.shown(f) {
 			form.Set(f.Name, strings.ReplaceAll(v[f.Name], "\n", "\r\n"))
 		}
@@ -103,11 +103,10 @@ func TestEveryChoiceOpensAsAPattern(t *testing.T) {
 // left empty.
 func TestFormHasEveryField(t *testing.T) {
 	names := map[string]field{}
-	for _, f := range fields() {
-		require.NotContains(t, names, f.Name)
-		names[f.Name] = f
+	for f := range fields() {
+		names[f.place()] = f
 	}
-	for _, f := range fields() { // yarn and rows are objects
+	for f := range fields() { // yarn and rows are objects
 		top, _, _ := strings.Cut(f.Name, ".")
 		if _, ok := names[top]; !ok {
 			names[top] = f
@@ -137,16 +136,15 @@ func errorsOf(page string) map[string]string {
 // A bad text in any control, in any layout that has it, is told beside that
 // control and nowhere else.
 func TestEveryBadFieldIsToldBesideItsControl(t *testing.T) {
-	for _, f := range fields() {
+	for f := range fields() {
 		bad := "nonsense §"
 		switch f.Name {
 		case "name", "yarn.name", "yarn.fibre":
 			bad = ""
 		}
 		change := map[string]string{f.Name: bad}
-		on, values := f.needs()
-		if on != "" {
-			change[on] = values[len(values)-1]
+		if f.When != "" {
+			change[f.When] = f.Is[len(f.Is)-1]
 		}
 		t.Run(f.Name, func(t *testing.T) {
 			w := post(t, sent(change))
@@ -171,7 +169,7 @@ func TestEveryEmptyFieldIsToldBesideItsControl(t *testing.T) {
 			var want []string
 			v := posted(nil)
 			v["layout"], v["yarn"] = layout.Value, way.Value
-			for _, f := range fields() {
+			for f := range fields() {
 				if len(f.Options) > 0 || !v.shown(f) || f.Name == "sizes" {
 					continue
 				}
@@ -273,7 +271,7 @@ func TestBriefRoundTrip(t *testing.T) {
 				second, err := again.brief()
 				require.NoError(t, err)
 				require.JSONEq(t, string(data), string(second))
-				for _, f := range fields() {
+				for f := range fields() {
 					if v.shown(f) {
 						require.Equal(t, v[f.Name], again[f.Name], f.Name)
 					}

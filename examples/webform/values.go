@@ -18,7 +18,7 @@ type values map[string]string
 // come, since the layout before it had no use for it, starts afresh.
 func posted(form url.Values) values {
 	v := values{}
-	for _, f := range fields() {
+	for f := range fields() {
 		v[f.Name] = f.start()
 		if got, ok := form[f.Name]; ok {
 			v[f.Name] = strings.ReplaceAll(strings.ToValidUTF8(got[0], "\uFFFD"), "\r\n", "\n")
@@ -36,19 +36,18 @@ func (f field) start() string {
 
 // shown reports whether the brief has a place for the field.
 func (v values) shown(f field) bool {
-	control, asked := f.needs()
-	return control == "" || slices.Contains(asked, v[control])
+	return f.When == "" || slices.Contains(f.Is, v[f.When])
 }
 
 // brief returns the brief as JSON.
 func (v values) brief() ([]byte, error) {
 	root := map[string]any{}
-	for _, f := range fields() {
+	for f := range fields() {
 		text := strings.TrimSpace(v[f.Name])
 		if f.Kind == view || !v.shown(f) || f.Optional && text == "" {
 			continue
 		}
-		object, path := root, strings.Split(f.Name, ".")
+		object, path := root, strings.Split(f.place(), ".")
 		for _, name := range path[:len(path)-1] {
 			inner, ok := object[name].(map[string]any)
 			if !ok {
@@ -116,12 +115,12 @@ func opened(data []byte) (values, error) {
 			v[way] = w.Value
 		}
 	}
-	for _, f := range fields() {
+	for f := range fields() {
 		if f.Kind == view || !v.shown(f) {
 			continue
 		}
 		var at any = root
-		for _, name := range strings.Split(f.Name, ".") {
+		for _, name := range strings.Split(f.place(), ".") {
 			at = at.(map[string]any)[name]
 		}
 		if at != nil || len(f.Options) == 0 {
@@ -189,13 +188,13 @@ func (v values) beside(errs []*brief.Error) map[string][]string {
 // first inside it, or that of what holds it.
 func (v values) control(name string) field {
 	for name != "" {
-		for _, f := range fields() {
-			if f.Name == name && v.shown(f) {
+		for f := range fields() {
+			if f.place() == name && v.shown(f) {
 				return f
 			}
 		}
-		for _, f := range fields() {
-			if strings.HasPrefix(f.Name, name+".") && v.shown(f) {
+		for f := range fields() {
+			if strings.HasPrefix(f.place(), name+".") && v.shown(f) {
 				return f
 			}
 		}

@@ -36,7 +36,9 @@ type Finding struct {
 	Label  string `json:"label"` // "Row 2"
 	Size   int    `json:"size"`  // from 0; -1 where all sizes are concerned
 	Kind   Kind   `json:"kind"`
-	Why    string `json:"why"`    // "uses 11 of 10, 1 short"
+	Got    string `json:"got"`    // what is printed, or used: "54"; a list where all sizes are concerned
+	Want   string `json:"want"`   // what is made, or there is: "34"; empty where it is no number
+	Why    string `json:"why"`    // both in a sentence: "makes 34, printed 54"
 	Remark bool   `json:"remark"` // no fault, only worth a look
 }
 
@@ -269,56 +271,62 @@ func (m *maker) total(i int) int {
 	return last
 }
 
-func (c *checker) find(i, size int, kind Kind, why string) {
+// fault is what does not agree in one size; the zero value is none.
+type fault struct{ got, want, why string }
+
+func (c *checker) find(i, size int, kind Kind, f fault) {
 	l := &c.t.Lines[i]
-	c.findings = append(c.findings, Finding{Line: l.Place, Label: l.Label, Size: size, Kind: kind, Why: why})
+	c.findings = append(c.findings, Finding{Line: l.Place, Label: l.Label, Size: size, Kind: kind, Got: f.got, Want: f.want, Why: f.why})
+}
+
+// other is a fault of one number printed for another.
+func other(got, want int, format string) fault {
+	return fault{strconv.Itoa(got), strconv.Itoa(want), fmt.Sprintf(format, want, got)}
 }
 
 // each reports a problem by size: once where every size has the same.
-func (c *checker) each(i int, kind Kind, why func(size int) string) {
-	words := make([]string, c.t.Sizes)
+func (c *checker) each(i int, kind Kind, find func(size int) fault) {
+	faults := make([]fault, c.t.Sizes)
 	same := true
-	for size := range words {
-		words[size] = why(size)
-		same = same && words[size] == words[0]
+	for size := range faults {
+		faults[size] = find(size)
+		same = same && faults[size] == faults[0]
 	}
-	if same && words[0] != "" {
-		size := -1
-		if c.t.Sizes == 1 {
-			size = 0
-		}
-		c.find(i, size, kind, words[0])
+	if same && faults[0].why != "" {
+		c.find(i, c.whole(), kind, faults[0])
 		return
 	}
-	for size, w := range words {
-		if w != "" {
-			c.find(i, size, kind, w)
+	for size, f := range faults {
+		if f.why != "" {
+			c.find(i, size, kind, f)
 		}
 	}
 }
 
 func (c *checker) line(i int) {
 	l, res := &c.t.Lines[i], c.results[i]
-	c.each(i, KindAgain, func(s int) string { return res[s].again })
-	c.each(i, KindNumber, func(s int) string {
+	c.each(i, KindAgain, func(s int) fault { return fault{why: res[s].again} })
+	c.each(i, KindNumber, func(s int) fault {
 		switch {
 		case l.Ends != nil && l.Ends[s].Row != res[s].end:
-			return fmt.Sprintf("the last row is row %d, printed %d", res[s].end, l.Ends[s].Row)
+			return other(l.Ends[s].Row, res[s].end, "the last row is row %d, printed %d")
 		case l.From != nil && res[s].number > 0 && l.From[s] != res[s].number:
-			return fmt.Sprintf("this is row %d, printed %d", res[s].number, l.From[s])
+			return other(l.From[s], res[s].number, "this is row %d, printed %d")
 		}
-		return ""
+		return fault{}
 	})
-	c.each(i, KindSide, func(s int) string { return c.facing(i, s) })
-	c.each(i, KindUses, func(s int) string {
+	c.each(i, KindSide, func(s int) fault { return c.facing(i, s) })
+	c.each(i, KindUses, func(s int) fault {
 		var fit *row.FitError
 		switch {
 		case res[s].fit == nil:
-			return ""
-		case errors.As(res[s].fit, &fit):
-			return fit.Cause()
+			return fault{}
+		case errors.As(res[s].fit, &fit) && fit.Uses > 0 && (fit.Err == row.ErrShort || fit.Err == row.ErrLeft):
+			return fault{strconv.Itoa(fit.Uses), strconv.Itoa(fit.Has.Least), fit.Cause()}
+		case fit != nil:
+			return fault{why: fit.Cause()}
 		}
-		return res[s].fit.Error()
+		return fault{why: res[s].fit.Error()}
 	})
 	wrong := make([]bool, c.t.Sizes)
 	for s := range wrong {
@@ -336,7 +344,7 @@ func (c *checker) line(i int) {
 
 // facing holds the side of a label, or of the closing remark, against the first
 // side that is printed.
-func (c *checker) facing(i, size int) string {
+func (c *checker) facing(i, size int) fault {
 	l := &c.t.Lines[i]
 	number, printed := c.results[i][size].number, panel.RightSide
 	switch {
@@ -345,10 +353,10 @@ func (c *checker) facing(i, size int) string {
 	case l.Side != nil:
 		printed = *l.Side
 	default:
-		return ""
+		return fault{}
 	}
 	if number == 0 {
-		return ""
+		return fault{}
 	}
 	base := panel.RightSide
 	for k := range i {
@@ -358,9 +366,10 @@ func (c *checker) facing(i, size int) string {
 		}
 	}
 	if i == 0 || base.Turned(number-1) == printed || !c.sided(i, size) {
-		return ""
+		return fault{}
 	}
-	return fmt.Sprintf("row %d is worked on the %s, printed %s", number, base.Turned(number-1), printed)
+	right := base.Turned(number - 1).String()
+	return fault{printed.String(), right, fmt.Sprintf("row %d is worked on the %s, printed %s", number, right, printed)}
 }
 
 // sided reports whether a side is printed before line i.
@@ -418,22 +427,24 @@ func (c *checker) count(i int, count Count, wrong []bool) {
 			why  string
 		}{{KindEarly, c.neighbour(i, 1), "next row"}, {KindLate, c.neighbour(i, -1), "row before"}} {
 			if near.line >= 0 && c.like(near.line, count, bad) {
-				c.find(i, c.whole(), near.kind, fmt.Sprintf("makes %s, printed %s: that is the count of the %s, printed one row %s", c.runOf(i, count), grade.Numbers(count.N), near.why, near.kind))
+				made, printed := c.runOf(i, count), grade.Numbers(count.N)
+				c.find(i, c.whole(), near.kind, fault{printed, made, fmt.Sprintf("makes %s, printed %s: that is the count of the %s, printed one row %s", made, printed, near.why, near.kind)})
 				return
 			}
 		}
 		for _, off := range []int{1, -1} {
 			if len(known) > 2 && c.shifted(i, count, off) {
-				c.find(i, -1, KindSizes, fmt.Sprintf("makes %s, printed %s: the counts stand one size off", c.runOf(i, count), grade.Numbers(count.N)))
+				made, printed := c.runOf(i, count), grade.Numbers(count.N)
+				c.find(i, -1, KindSizes, fault{printed, made, fmt.Sprintf("makes %s, printed %s: the counts stand one size off", made, printed)})
 				return
 			}
 		}
 	}
-	c.each(i, KindMakes, func(s int) string {
+	c.each(i, KindMakes, func(s int) fault {
 		if !slices.Contains(bad, s) {
-			return ""
+			return fault{}
 		}
-		return fmt.Sprintf("makes %d, printed %d%s", count.makes(c.results[i][s].made)[0], count.N[s], c.hint(i, count, s))
+		return other(count.N[s], count.makes(c.results[i][s].made)[0], "makes %d, printed %d"+c.hint(i, count, s))
 	})
 }
 
@@ -511,18 +522,18 @@ func (c *checker) hint(i int, count Count, size int) string {
 
 // split holds one printed count for each group against a split row.
 func (c *checker) split(i int, wrong []bool) {
-	c.each(i, KindMakes, func(s int) string {
+	c.each(i, KindMakes, func(s int) fault {
 		r := &c.results[i][s]
 		if !r.known {
-			return ""
+			return fault{}
 		}
 		for k, count := range c.t.Lines[i].Count {
 			if count.Of == row.NoStitch && !count.Spaces && k < len(r.groups) && r.groups[k] != count.N[s] {
 				wrong[s] = true
-				return fmt.Sprintf("part %d makes %d, printed %d", k+1, r.groups[k], count.N[s])
+				return other(count.N[s], r.groups[k], "part "+strconv.Itoa(k+1)+" makes %d, printed %d")
 			}
 		}
-		return ""
+		return fault{}
 	})
 }
 
@@ -555,6 +566,7 @@ func (c *checker) lists(i int, wrong []bool) {
 			}
 			c.findings = append(c.findings, Finding{
 				Line: l.Place, Label: l.Label, Size: f.Index, Kind: KindSizes, Remark: !wrong[f.Index],
+				Got: f.Got, Want: f.Want,
 				Why: fmt.Sprintf("%s in %s is out of line with the other sizes, which want %s", f.Got, grade.Numbers(list), f.Want),
 			})
 		}

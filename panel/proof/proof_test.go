@@ -132,6 +132,28 @@ func sideCap(rows int) string {
 	return "Next row: sc in each st across\n" + b.String()
 }
 
+// A finding gives both numbers apart as well.
+func TestFindingNumbers(t *testing.T) {
+	for text, want := range map[string][2]string{
+		"Row 1: sc in next 11 sts":                                                      {"11", "10"},
+		"Row 1: *sc in next 4 sts; rep from * across":                                   {"8", "10"},
+		"Row 1: sc in each st across. 12 sts":                                           {"12", "10"},
+		"Row 1: sc in each st and in each ch-1 sp across":                               {"", ""},
+		"Row 1: sc in each st across\nRow 3: sc in each st across":                      {"3", "2"},
+		"Row 1 (RS): sc in each st across\nRow 2 (RS): sc in each st across":            {"RS", "WS"},
+		"Row 1: sc in each st across. 10 sts\nRow 2: 2 sc in each st across. 10 sts":    {"10", "20"},
+		"Row 1: sc in next 4 sts, leave 2 sts unworked, sc in next 4 sts. 5 sts, 4 sts": {"5", "4"},
+		"Row 1: sc in each st across\nRep Row 4 2 more times":                           {"", ""},
+	} {
+		read, err := Parse(text, row.US)
+		require.NoError(t, err)
+		found, err := Check(read, grade.Run[int]{10})
+		require.NoError(t, err)
+		require.Len(t, found, 1, "%s", text)
+		require.Equal(t, want, [2]string{found[0].Got, found[0].Want}, "%s", text)
+	}
+}
+
 // What a technical editor meets every day, made up for the purpose.
 func TestFindings(t *testing.T) {
 	for _, c := range []struct {
@@ -169,6 +191,8 @@ func TestFindings(t *testing.T) {
 			[]string{"line 2, size 1: place 2 is a ch-1 sp and the row works a st there: the ch-1 sps would stay unworked; work into them or skip them (sk next ch-1 sp)"}},
 		{"going on from what is printed", "Row 1: sc in next 11 sts. 10 sts\nRow 2: 2 sc in each st across. 22 sts", []int{10},
 			[]string{"line 1, Row 1, size 1: uses 11 of 10, 1 short", "line 2, Row 2, size 1: makes 20, printed 22"}},
+		{"places unknown after a lace row that does not fit", "Row 1: dc in first st, *ch 2, sk 2, dc in next st; rep from * across. 101 sts\nRow 2: hdc in each st and 2 hdc in each ch-2 sp across. 101 sts\nRow 3: sc in each st across. 102 sts", []int{101},
+			[]string{"line 1, Row 1, size 1: uses 100 of 101, 1 left over (2 short of one more repeat)", "line 3, Row 3, size 1: makes 101, printed 102"}},
 		{"nothing known to begin with", "Row 1: sc in each st across\nRow 2: 2 sc in each st across. 20 sts\nRow 3: sc in each st across. 21 sts", nil,
 			[]string{"line 3, Row 3, size 1: makes 20, printed 21"}},
 		{"a foundation inside", "Row 1: fsc 10. 10 sts\nRow 2: fsc 10", nil,

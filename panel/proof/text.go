@@ -12,43 +12,44 @@ import (
 // Text is the instructions of a panel as they are printed. The zero value has
 // no lines.
 type Text struct {
-	Terms row.Terms
-	Sizes int // 1 where no list of sizes is printed
-	Lines []Line
+	Terms row.Terms `json:"terms"`
+	Sizes int       `json:"sizes"` // 1 where no list of sizes is printed
+	Lines []Line    `json:"lines"`
 }
 
 // Line is one printed line: a row, or an instruction to work rows again.
 type Line struct {
-	Place int            // line of the text, from 1
-	Label string         // "Row 1 (RS)", as printed; empty where there is none
-	From  grade.Run[int] // number of its first row in each size; nil where it has none
-	Rows  int            // rows that it stands for: 3 for "Rows 5–7"
-	Side  *panel.Side    // the side named in the label
-	Row   row.Row        // without items where Again is set
-	Again *Again         // nil for a row
-	Ends  grade.Run[End] // set where the line tells on which row and side each size ends
-	Count []Count        // what is printed at its end
+	Place int            `json:"place"`           // line of the text, from 1
+	Label string         `json:"label"`           // "Row 1 (RS)", as printed; empty where there is none
+	From  grade.Run[int] `json:"from,omitempty"`  // number of its first row in each size; nil where it has none
+	Rows  int            `json:"rows"`            // rows that it stands for: 3 for "Rows 5–7"
+	Side  *panel.Side    `json:"side,omitempty"`  // the side named in the label
+	Row   row.Row        `json:"row,omitzero"`    // without items where Again is set
+	Again *Again         `json:"again,omitempty"` // nil for a row
+	Ends  grade.Run[End] `json:"ends,omitempty"`  // set where the line tells on which row and side each size ends
+	Count []Count        `json:"count,omitempty"` // what is printed at its end
 }
 
 // End is the last row of a size, and its side.
 type End struct {
-	Row  int
-	Side panel.Side
+	Row  int        `json:"row"`
+	Side panel.Side `json:"side"`
 }
 
 // Again tells to work the rows From to To again.
 type Again struct {
-	From, To int
-	Times    grade.Run[int] // 0 skips the size
-	Total    bool           // Times are all passes, and the line stands before the rows; else they are more passes, after them
+	From  int            `json:"from"`
+	To    int            `json:"to"`
+	Times grade.Run[int] `json:"times"` // 0 skips the size
+	Total bool           `json:"total"` // Times are all passes, and the line stands before the rows; else they are more passes, after them
 }
 
 // Count is a number printed at the end of a row.
 type Count struct {
-	N      grade.Run[int]
-	Of     row.Stitch // what is counted; NoStitch for all stitches
-	Spaces bool       // chain spaces are counted
-	Space  row.Space  // their size; row.AnySpace where it is not printed
+	N      grade.Run[int] `json:"n"`
+	Of     row.Stitch     `json:"of"`     // what is counted; NoStitch for all stitches
+	Spaces bool           `json:"spaces"` // chain spaces are counted
+	Space  row.Space      `json:"space"`  // their size; row.AnySpace where it is not printed
 }
 
 // text returns "163 (166) sts", "54 (55) ch-2 sps".

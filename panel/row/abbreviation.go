@@ -8,8 +8,8 @@ import (
 
 // Abbreviation is a short form and what it stands for.
 type Abbreviation struct {
-	Abbr    string
-	Meaning string
+	Abbr    string `json:"abbr"`
+	Meaning string `json:"meaning"`
 }
 
 // words holds the abbreviations of the trade that are no stitches, by the word

@@ -230,6 +230,18 @@ func ExampleStitch_Foundation() {
 	// Output: true false
 }
 
+func ExampleStitch_MarshalText() {
+	b, err := row.HalfDoubleCrochet.MarshalText()
+	fmt.Println(string(b), err)
+	// Output: hdc <nil>
+}
+
+func ExampleStitch_UnmarshalText() {
+	var s row.Stitch
+	fmt.Println(s.UnmarshalText([]byte("treble crochet")), s)
+	// Output: <nil> tr
+}
+
 func ExampleStitch_Plain() {
 	fmt.Println(row.FoundationHalfDouble.Plain())
 	// Output: hdc

@@ -111,6 +111,16 @@ func TestStitchZeroAndUnknown(t *testing.T) {
 	require.Equal(t, "Stitch(3)", SingleCrochet.Abbr(7))
 	require.Equal(t, HalfDoubleCrochet, FoundationHalfDouble.Plain())
 	require.Equal(t, TrebleCrochet, TrebleCrochet.Plain())
+	for s := NoStitch; s <= FoundationDouble; s++ {
+		b, err := s.MarshalText()
+		require.NoError(t, err)
+		back := SlipStitch
+		require.NoError(t, back.UnmarshalText(b))
+		require.Equal(t, s, back)
+	}
+	_, err := Stitch(200).MarshalText()
+	require.EqualError(t, err, "Stitch: got Stitch(200), want a stitch of the standard")
+	require.Error(t, new(Stitch).UnmarshalText([]byte("purl")))
 	require.Equal(t, "Space(-9)", Space(-9).String())
 }
 

@@ -165,6 +165,7 @@ func TestBounds(t *testing.T) {
 		strings.Repeat("sc ", 9000),
 		"[sc in next 99999 sts] 2 times, [sc in next 99999 sts] 2 times",
 		"sc in next 99999 sts, sc in next 99999 sts",
+		"[sc in next 2 (60000) sts] 2 times",
 		"sc 1 (" + strings.Repeat("1, ", 70) + "2)",
 		"ch " + strings.Repeat("9", 5000),
 	} {

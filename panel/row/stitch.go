@@ -148,3 +148,30 @@ func ParseStitch(s string, t Terms) (Stitch, error) {
 	}
 	return fail("no stitch of the standard, like sc, hdc or dc")
 }
+
+// MarshalText returns the US abbreviation, nothing for NoStitch. It returns a
+// *gauge.FieldError for a stitch that is not valid.
+func (s Stitch) MarshalText() ([]byte, error) {
+	switch {
+	case s == NoStitch:
+		return []byte{}, nil
+	case !s.Valid():
+		return nil, &gauge.FieldError{Field: "Stitch", Got: s.String(), Want: "a stitch of the standard"}
+	}
+	return []byte(s.String()), nil
+}
+
+// UnmarshalText reads a stitch in US terms, as ParseStitch does; nothing is
+// NoStitch.
+func (s *Stitch) UnmarshalText(b []byte) error {
+	if len(b) == 0 {
+		*s = NoStitch
+		return nil
+	}
+	v, err := ParseStitch(string(b), US)
+	if err != nil {
+		return err
+	}
+	*s = v
+	return nil
+}

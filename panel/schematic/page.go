@@ -109,7 +109,11 @@ func used(l layout.Layout) []sample {
 	var folds []string
 	for _, p := range l.Pieces {
 		for _, f := range p.Folds {
-			if text := strings.TrimSuffix("fold: "+f.Name, ": "); !slices.Contains(folds, text) {
+			text := "fold"
+			if f.Name != "" && f.Name != text {
+				text += ": " + f.Name
+			}
+			if !slices.Contains(folds, text) {
 				folds = append(folds, text)
 			}
 		}

@@ -33,7 +33,7 @@
 //
 //	a row            at most 100 000 places used and made
 //	a solved period  at most 100 000 stitches: beyond it there is no count
-//	all rows         5 million places while they are solved
+//	all rows         1 million places while they are solved
 //	a repeat         comes back to the places of an earlier pass within 100 passes
 //
 // # Errors

@@ -115,15 +115,16 @@ func begins(it row.Item) row.Num {
 // pass of the part that goes on across what Passes says. Places are stitches and
 // chain spaces; what is made counts stitches and chains.
 type Sum struct {
-	Uses, Makes int
-	Passes      []Pass // one for an open repeat, one for each kind of place of an `each … across`
+	Uses   int    `json:"uses"`
+	Makes  int    `json:"makes"`
+	Passes []Pass `json:"passes"` // one for an open repeat, one for each kind of place of an `each … across`
 }
 
 // Pass is what one pass uses and makes.
 type Pass struct {
-	Into  row.Space // of an `each … across`: the kind of place
-	Uses  int
-	Makes int
+	Into  row.Space `json:"into"` // of an `each … across`: the kind of place
+	Uses  int       `json:"uses"`
+	Makes int       `json:"makes"`
 }
 
 // Sum returns what the row uses and makes as a rule for any count. Sizes are

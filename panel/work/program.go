@@ -234,9 +234,9 @@ func (m *maker) make(out []atom) {
 
 // Tally counts what a row makes.
 type Tally struct {
-	Stitches int // of all kinds
-	Chains   int // in chain spaces
-	Spaces   int // chain spaces
+	Stitches int `json:"stitches"` // of all kinds
+	Chains   int `json:"chains"`   // in chain spaces
+	Spaces   int `json:"spaces"`   // chain spaces
 	kinds    [row.FoundationDouble + 1]int
 }
 

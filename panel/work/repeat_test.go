@@ -118,6 +118,7 @@ func TestFitErrors(t *testing.T) {
 		"split":            {[]string{"fsc 9", "sc 3, leave 3 sts unworked, sc 3", "sc in each st across"}, row.ErrSplit, 2, "place 4 lies beyond the stitches left unworked: two live groups, and the row must say which"},
 		"rest too short":   {[]string{"fsc 3", "sc 4, leave rem sts unworked"}, row.ErrShort, 1, "uses 4 of 3, 1 short"},
 		"rest of lace":     {[]string{"fsc 3", "sc in first st, ch 1, sk 1, sc in last st", "sc 2, leave rem sts unworked"}, row.ErrPlace, 2, "place 2 is a ch-1 sp and the row works a st there: the ch-1 sps would stay unworked; work into them or skip them (sk next ch-1 sp)"},
+		"no space there":   {[]string{"fsc 3", "sc in next st, sc in next ch-sp, sc in next st"}, row.ErrPlace, 1, "place 2 is a st and the row works a ch-sp there"},
 		"too wide":         {[]string{"fsc 60000", "2 sc in each st across"}, gauge.ErrBounds, 1, "makes more than 100000 stitches"},
 		"periods too long": {[]string{"fsc", "*sc in next 97 sts; rep from * across", "*sc in next 101 sts; rep from * across", "*sc in next 103 sts; rep from * across"}, gauge.ErrNoCount, 3, ""},
 	} {
@@ -134,7 +135,7 @@ func TestFitErrors(t *testing.T) {
 	}
 	many := slices.Repeat(parse(t, "sc in next 99999 sts"), 10_000)
 	_, err := Solve(append(parse(t, "fsc 99999"), many...), 0)
-	require.ErrorContains(t, err, "works more than 5000000 places together with the rows before it")
+	require.ErrorContains(t, err, "works more than 1000000 places together with the rows before it")
 	require.ErrorIs(t, err, gauge.ErrBounds)
 	_, err = Solve(nil, 0)
 	require.EqualError(t, err, "rows: got none, want at least one row")
@@ -142,6 +143,25 @@ func TestFitErrors(t *testing.T) {
 	require.EqualError(t, err, "row 2: Row.Items: got no instruction, want at least one instruction")
 	_, err = SolveRepeat(parse(t, "fsc"), parse(t, "sc in each st to last st, 2 sc in last st"), nil, 0)
 	require.ErrorIs(t, err, row.ErrCount)
+}
+
+// Two progressions meet in the counts that both have.
+func TestMeet(t *testing.T) {
+	for m1 := 1; m1 <= 6; m1++ {
+		for m2 := 0; m2 <= 6; m2++ {
+			for n1 := 1; n1 <= 9; n1++ {
+				for n2 := 1; n2 <= 9; n2++ {
+					x, y := progression(n1, m1), progression(n2, m2)
+					both, ok := meet(x, y)
+					for n := range 100 {
+						if want := x.Legal(n) && y.Legal(n); want != (ok && both.Legal(n)) {
+							t.Fatalf("meet(%v, %v) = %v, %v: %d is in both: %v", x, y, both, ok, n, want)
+						}
+					}
+				}
+			}
+		}
+	}
 }
 
 // Two rows quarrel where no count is both what one needs and what the other

@@ -180,7 +180,9 @@ func (h *hand) work(items []row.Item) bool {
 				for _, in := range it.In {
 					if h.take(in.Space) {
 						h.make(in.Make)
-						h.met[in.Space] = true
+						if !h.met[in.Space] {
+							h.met[in.Space] = true
+						}
 						ok = true
 						break
 					}
@@ -200,7 +202,7 @@ func (h *hand) work(items []row.Item) bool {
 
 // byHand works one row into places, before the turn.
 func byHand(r row.Row, places []int, size int) (made []int, ok bool) {
-	h := &hand{size: size, places: places, met: map[row.Space]bool{}}
+	h := &hand{size: size, places: places, made: make([]int, 0, 2*len(places)), met: map[row.Space]bool{}}
 	if f, is := r.Items[0].(row.Foundation); is {
 		n := len(places)
 		if f.Count != nil && f.Count.In(size) != n {

@@ -15,7 +15,7 @@ type Solution struct {
 	// a chain space counting as one. Its Least is the smallest count at which
 	// every repeat is worked at least once. A single count is a multiple of
 	// gauge.MaxCount.
-	Rule gauge.Rule
+	Rule gauge.Rule `json:"rule"`
 
 	chains   *link    // by chains to begin; nil without a foundation chain
 	opening  []link   // by row
@@ -26,11 +26,11 @@ type Solution struct {
 
 // Worked is what one row does at one count.
 type Worked struct {
-	Uses   int // places: stitches and chain spaces
-	Spaces int // chain spaces among them
-	Passes int // of its open repeat, or places of its `each … across`
-	Made   Tally
-	Space  int // chains of each chain space made, where all have the same; 0 otherwise
+	Uses   int   `json:"uses"`   // places: stitches and chain spaces
+	Spaces int   `json:"spaces"` // chain spaces among them
+	Passes int   `json:"passes"` // of its open repeat, or places of its `each … across`
+	Made   Tally `json:"made"`
+	Space  int   `json:"space"` // chains of each chain space made, where all have the same; 0 otherwise
 }
 
 func (l *link) worked(n int) Worked {
@@ -68,7 +68,7 @@ func SolveRepeat(opening, repeat, closing []row.Row, size int) (Solution, error)
 
 // maxPlaces is how many places all rows together may work while they are
 // solved: a bound for what could not be meant, far above any garment.
-const maxPlaces = 5_000_000
+const maxPlaces = 1_000_000
 
 // maxPasses is how many passes of a repeat may differ before they come back to
 // the places of an earlier one.

@@ -82,6 +82,7 @@ func golden(t *testing.T, name, got string) {
 
 func TestGolden(t *testing.T) {
 	golden(t, "sampler.md", sampler().Markdown())
+	golden(t, "sampler.txt", sampler().Text())
 	golden(t, "sampler.html", html(t, sampler(), false))
 	golden(t, "sampler-large.html", html(t, sampler(), true))
 	var b bytes.Buffer

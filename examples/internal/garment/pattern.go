@@ -108,7 +108,11 @@ func (g Garment) figure() (document.Figure, error) {
 	if err != nil {
 		return document.Figure{}, err
 	}
-	f := document.Figure{SVG: string(svg), Caption: "The pieces to scale, drawn in size " + g.Sizes[g.drawn()].Group.Label() + "; the letters stand for what the key says, in every size."}
+	caption := "The pieces to scale; the letters stand for what the key says."
+	if len(g.Sizes) > 1 {
+		caption = "The pieces to scale, drawn in size " + g.Sizes[g.drawn()].Group.Label() + "; the letters stand for what the key says, in every size."
+	}
+	f := document.Figure{SVG: string(svg), Caption: caption}
 	for _, line := range key {
 		f.Key = append(f.Key, document.KeyLine(line))
 	}
