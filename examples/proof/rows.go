@@ -97,7 +97,7 @@ func (p *pattern) rows() ([]Finding, error) {
 		out = append(out, b.spaces()...)
 		told, found := b.renumbered(found)
 		for _, f := range told {
-			f.Size = p.label(f.at)
+			f.Size = b.sizeLabel(p, f.at)
 			out = append(out, f.Finding)
 		}
 		out = append(out, p.worked(b, found)...)
@@ -151,7 +151,7 @@ func (p *pattern) worked(b *block, found []proof.Finding) []Finding {
 		if f.Kind == proof.KindNumber && !numbered {
 			continue // the rows before it are not in the text
 		}
-		x := Finding{Line: f.Line, Name: f.Label, Size: p.label(f.Size), Remark: f.Remark}
+		x := Finding{Line: f.Line, Name: f.Label, Size: b.sizeLabel(p, f.Size), Remark: f.Remark}
 		switch f.Kind {
 		case proof.KindUses, proof.KindMakes, proof.KindEarly, proof.KindLate:
 			at, before := off[f.Size]
@@ -175,24 +175,36 @@ func (p *pattern) worked(b *block, found []proof.Finding) []Finding {
 	return out
 }
 
-// noun says what a printed count counts, where the row has more than one.
+// sizeLabel returns what a size is called; a piece without lists is for all sizes.
+func (b *block) sizeLabel(p *pattern, i int) string {
+	if b.text.Sizes < 2 {
+		return ""
+	}
+	return p.label(i)
+}
+
+// noun says what a printed count counts, where the row has more than one and one
+// of them alone is that number.
 func (b *block) noun(f proof.Finding, n string) string {
+	var nouns []string
 	for _, l := range b.text.Lines {
 		if l.Place != f.Line || len(l.Count) < 2 {
 			continue
 		}
 		for _, c := range l.Count {
-			if strconv.Itoa(c.N[max(0, f.Size)]) != n {
-				continue
-			}
 			switch {
+			case strconv.Itoa(c.N[max(0, f.Size)]) != n:
 			case c.Spaces:
-				return " chain spaces"
+				nouns = append(nouns, " chain spaces")
 			case c.Of != row.NoStitch:
-				return " " + c.Of.Abbr(b.text.Terms)
+				nouns = append(nouns, " "+c.Of.Abbr(b.text.Terms))
+			default:
+				nouns = append(nouns, " sts")
 			}
-			return " sts"
 		}
+	}
+	if len(nouns) == 1 {
+		return nouns[0]
 	}
 	return ""
 }
