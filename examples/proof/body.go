@@ -163,7 +163,7 @@ func (p *pattern) hooks() []Finding {
 		for _, o := range of {
 			want = append(want, o.String())
 		}
-		out = append(out, Finding{Line: l.number, Name: name(l, "hook"), Got: h.String(), Want: strings.Join(want, " or "), Why: x.label + " is the label of that size; " + h.Explain()})
+		out = append(out, Finding{Line: l.number, Name: name(l, "hook"), Got: h.String(), Want: strings.Join(want, " or "), Why: x.label + " is the label of " + strings.Join(want, " or ") + "; the labels of " + h.Explain()})
 	}
 	return out
 }

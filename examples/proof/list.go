@@ -100,8 +100,11 @@ func (p *pattern) lists(l line) []Finding {
 	var out []Finding
 	sizes := p.sizesOf(l)
 	if m := subset.FindStringSubmatch(l.text); m != nil && len(p.sizes) > 1 {
-		for _, name := range sizeNames(m[1]) {
-			if !slices.Contains(p.sizes, name) {
+		names := sizeNames(m[1])
+		for i, name := range names {
+			if slices.Contains(names[:i], name) {
+				out = append(out, Finding{Line: l.number, Name: l.name, Size: name, Got: "size " + name + " twice", Want: "each size once", Why: "the line is for " + m[1]})
+			} else if !slices.Contains(p.sizes, name) {
 				out = append(out, Finding{Line: l.number, Name: l.name, Got: "size " + name, Want: strings.Join(p.sizes, ", "), Why: "the text has no size of that name"})
 			}
 		}

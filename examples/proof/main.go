@@ -30,7 +30,7 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 	}
 	remarks := flags.Bool("remarks", false, "print remarks too: no faults, but worth a look; they don't change the exit status")
 	asJSON := flags.Bool("json", false, "print the findings as a JSON list")
-	asRead := flags.Bool("read", false, "print what was read out of each line instead, and check nothing")
+	asRead := flags.Bool("read", false, "print how each line with a number in it was read, instead of findings")
 	if err := flags.Parse(args); err != nil {
 		if errors.Is(err, flag.ErrHelp) {
 			return 0
@@ -49,12 +49,12 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 	if err != nil {
 		return fail(err)
 	}
-	if *asRead {
-		return write(stdout, stderr, p.report(), 0)
-	}
 	all, err := p.check()
 	if err != nil {
 		return fail(err)
+	}
+	if *asRead {
+		return write(stdout, stderr, p.report(), 0)
 	}
 	status, out := 0, []Finding{}
 	for _, f := range all {

@@ -379,23 +379,29 @@ func (p *pattern) check() ([]Finding, error) {
 	return sorted(all), nil
 }
 
-// report says what every line with a number in it was read as.
+// report says how every line with a number in it was read.
 func (p *pattern) report() string {
+	both := map[int]bool{}
+	for _, x := range p.inBoth {
+		both[x.line.number] = true
+	}
 	var b strings.Builder
 	for _, l := range p.lines {
-		if !hasNumber(l.text) {
+		if l.aside || l.heading || !hasNumber(l.text) {
 			continue
 		}
 		as := p.as[l.number]
-		if as == "" {
-			as = "not checked"
-			for _, x := range p.inBoth {
-				if x.line.number == l.number {
-					as = "two units"
-				}
-			}
+		switch {
+		case as == "" && both[l.number]:
+			as = "one length in two units"
+		case as == "":
+			as = "NOT CHECKED"
 		}
-		fmt.Fprintf(&b, "line %d: %s\n", l.number, as)
+		text := []rune(l.text)
+		if len(text) > 60 {
+			text = append(text[:60:60], '…')
+		}
+		fmt.Fprintf(&b, "line %d [%s]: %s\n", l.number, as, string(text))
 	}
 	return b.String()
 }

@@ -97,7 +97,7 @@ func (p *pattern) rows() ([]Finding, error) {
 		out = append(out, b.spaces()...)
 		told, found := b.renumbered(found)
 		for _, f := range told {
-			f.Size = p.label(f.at)
+			f.Size = b.sizeLabel(p, f.at)
 			out = append(out, f.Finding)
 		}
 		out = append(out, p.worked(b, found)...)
@@ -151,7 +151,7 @@ func (p *pattern) worked(b *block, found []proof.Finding) []Finding {
 		if f.Kind == proof.KindNumber && !numbered {
 			continue // the rows before it are not in the text
 		}
-		x := Finding{Line: f.Line, Name: f.Label, Size: p.label(f.Size), Remark: f.Remark}
+		x := Finding{Line: f.Line, Name: f.Label, Size: b.sizeLabel(p, f.Size), Remark: f.Remark}
 		switch f.Kind {
 		case proof.KindUses, proof.KindMakes, proof.KindEarly, proof.KindLate:
 			at, before := off[f.Size]
@@ -175,24 +175,36 @@ func (p *pattern) worked(b *block, found []proof.Finding) []Finding {
 	return out
 }
 
-// noun says what a printed count counts, where the row has more than one.
+// sizeLabel returns what a size is called; a piece without lists is for all sizes.
+func (b *block) sizeLabel(p *pattern, i int) string {
+	if b.text.Sizes < 2 {
+		return ""
+	}
+	return p.label(i)
+}
+
+// noun says what a printed count counts, where the row has more than one and one
+// of them alone is that number.
 func (b *block) noun(f proof.Finding, n string) string {
+	var nouns []string
 	for _, l := range b.text.Lines {
 		if l.Place != f.Line || len(l.Count) < 2 {
 			continue
 		}
 		for _, c := range l.Count {
-			if strconv.Itoa(c.N[max(0, f.Size)]) != n {
-				continue
-			}
 			switch {
+			case strconv.Itoa(c.N[max(0, f.Size)]) != n:
 			case c.Spaces:
-				return " chain spaces"
+				nouns = append(nouns, " chain spaces")
 			case c.Of != row.NoStitch:
-				return " " + c.Of.Abbr(b.text.Terms)
+				nouns = append(nouns, " "+c.Of.Abbr(b.text.Terms))
+			default:
+				nouns = append(nouns, " sts")
 			}
-			return " sts"
 		}
+	}
+	if len(nouns) == 1 {
+		return nouns[0]
 	}
 	return ""
 }
@@ -355,7 +367,7 @@ func (b *block) again(i int, found []proof.Finding, try func(int, sized, func(*p
 	a := l.Again
 	span := a.To - a.From + 1
 	for _, f := range found {
-		if f.Kind != proof.KindNumber || f.Size < 0 {
+		if f.Kind != proof.KindNumber {
 			continue
 		}
 		got, want, _ := told(f)
@@ -364,14 +376,27 @@ func (b *block) again(i int, found []proof.Finding, try func(int, sized, func(*p
 			continue
 		}
 		w, err := strconv.Atoi(want)
-		if err != nil || (w-g)%span != 0 || f.Size >= len(a.Times) {
+		if err != nil || (w-g)%span != 0 {
 			continue
 		}
-		n := a.Times[f.Size] - (w-g)/span
-		if n >= 0 {
-			try(i, sized{Finding{Got: strconv.Itoa(a.Times[f.Size]) + " times", Want: strconv.Itoa(n) + " times", Why: fmt.Sprintf("the rows after it are numbered so: row %d, not %d", g, w)}, f.Size},
-				func(x *proof.Line) { x.Again.Times[f.Size] = n })
+		less := (w - g) / span
+		sizes := []int{f.Size}
+		if f.Size < 0 {
+			sizes = nil
+			for i := range a.Times {
+				sizes = append(sizes, i)
+			}
 		}
+		if slices.ContainsFunc(sizes, func(i int) bool { return a.Times[i] < less }) {
+			continue
+		}
+		n := a.Times[sizes[0]]
+		try(i, sized{Finding{Got: plural(n, "time"), Want: plural(n-less, "time"), Why: fmt.Sprintf("the rows after it are numbered so: row %d, not %d", g, w)}, f.Size},
+			func(x *proof.Line) {
+				for _, i := range sizes {
+					x.Again.Times[i] -= less
+				}
+			})
 	}
 	for _, d := range []int{-3, -2, -1, 1, 2, 3} {
 		for _, end := range []bool{false, true} {

@@ -264,10 +264,10 @@ func (p *pattern) growing(y yarnLine) []Finding {
 		return nil
 	}
 	var out []Finding
-	if y.skeins != nil {
+	if y.skeins != nil && y.totals == nil {
 		var sizes []printed.Size
-		for i, n := range y.skeins {
-			sizes = append(sizes, printed.Size{Name: p.label(i), Work: round[i], Skeins: n})
+		for i, n := range y.skeins { // half of the smallest size may be the same in all: sleeves, bands
+			sizes = append(sizes, printed.Size{Name: p.label(i), Work: round[i].Add(round[0]), Skeins: n})
 		}
 		each := y.each
 		if each.Value.IsZero() {
@@ -276,7 +276,7 @@ func (p *pattern) growing(y yarnLine) []Finding {
 		iv, err := printed.Usage(each, sizes...)
 		if err == nil && iv.None && slices.Max(y.skeins) == slices.Min(y.skeins) {
 			out = append(out, Finding{Line: y.line.number, Name: name(y.line, "yarn"), Got: y.skeined + " skeins for all sizes", Want: "more for the larger sizes",
-				Why: fmt.Sprintf("%s (line %d) grows by more than one skein in %d allows", name(of, "the garment"), of.number, y.skeins[0])})
+				Why: fmt.Sprintf("%s (line %d) grows by more than one skein in %d allows, even if half of the smallest size were the same in all", name(of, "the garment"), of.number, y.skeins[0])})
 		}
 	}
 	if len(y.totals) > 0 && !slices.ContainsFunc(y.totals[0], func(l yarn.Length) bool { return !l.Value.Equal(y.totals[0][0].Value) }) {
