@@ -94,7 +94,7 @@ func (p *pattern) readLine(l line, section string) error {
 	if p.as[l.number] != "" {
 		return nil
 	}
-	if isGauge.MatchString(l.name) || strings.Contains(section, "gauge") || strings.Contains(section, "tension") {
+	if isGauge.MatchString(l.name) || isWorked.MatchString(l.name) || strings.Contains(section, "gauge") || strings.Contains(section, "tension") {
 		if err := p.readGauge(l); !errors.Is(err, errProse) {
 			return err
 		}

@@ -58,9 +58,12 @@ func TestErrata(t *testing.T) {
 
 			code, out, errs = cli("", name+".right.txt")
 			require.Equal(t, 0, code, out+errs)
-			require.Empty(t, out)
-			require.Empty(t, errs)
+			require.Empty(t, out+errs)
 		})
+	}
+	for _, file := range files(t, "testdata/*/*.right.txt") {
+		code, out, errs := cli("", "-remarks", file)
+		require.Equal(t, 0, code, file+"\n"+out+errs)
 	}
 	for _, file := range files(t, "testdata/errata/*.txt") {
 		b, err := os.ReadFile(file)
@@ -174,6 +177,30 @@ func TestUnreadable(t *testing.T) {
 			require.Equal(t, 2, code)
 			require.Empty(t, out)
 			require.Equal(t, c.want+"\n", errs)
+		})
+	}
+}
+
+func TestEquations(t *testing.T) {
+	for _, c := range []struct{ name, text, want string }{
+		{"lengths add up", "Back: 12 in = 3 in + 6 in + 3 in", ""},
+		{"lengths do not", "Back: 12 in = 3 in + 6 in + 4 in", "line 1, Back: got 12 in, want 13 in: 12 in beside 3 in + 6 in + 4 in\n"},
+		{"lengths in two units", "Back: 30.5 cm = 12 in", ""},
+		{"lengths in two units that differ", "Back: 33 cm = 12 in", "line 1, Back: got 33 cm, want 12 in: 33 cm beside 12 in\n"},
+		{"each part rounded", "Round: 44½ in = 4 x 11 in", ""},
+		{"skeins times length", "Yarn: 4 skeins x 400 yd = 1500 yd", "line 1, Yarn: got 1500 yd, want 1600 yd: 4 × 400 yd is 1600 yd\n"},
+		{"grams by the label", "Yarn: 200 yd = 100 g per skein: 4 skeins, 700 yd, 450 g", "line 1, Yarn: got 450 g, want 350 g: 700 yd at 200 yd = 100 g\n"},
+		{"one length of yarn for a garment that grows", "Sizes: S (M)\nBust: 34 (44) in\nYarn: 900 yd", "line 3, Yarn: got 900 yd for all sizes, want more for the larger sizes: Bust (line 2) grows from size to size\n"},
+		{"no gauge", "Width: 20 in = 80 sts", "line 1, Width: got a length and a count, want a line with the gauge: 12 sts = 4 in: without it they can't be held against each other\n"},
+		{"length and a plain number", "Gauge: 12 sts = 4 in\nWidth: 20 in = 60", "line 2, Width: got 60, want sts or rows: a length goes with a count of stitches or of rows\n"},
+		{"rows", "Gauge: 10 rows = 4 in\nLength: 20 (22) in = 50 (60) rows", "line 2, Length, size 2: got 22 in, want 24 in: 60 rows at 10 rows = 4 in make that; 22 in take about 55 rows; or the gauge is about 11 rows = 4 in\n"},
+		{"worked gauge", "Gauge: 12 sts = 4 in\nOn the hook: 15 sts = 4 in\nWidth before washing: 16 in = 60 sts\nWidth: 20 in = 60 sts", ""},
+		{"once for a count that is meant at each end", "Sleeve: 35 sts + 9 sts at each end = 44 sts", "line 1, Sleeve: got 44, want 53, or other parts: the parts add up to 35 + 18 = 53; it adds up if 9 sts at each end is meant once\n"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			_, out, errs := cli(c.text)
+			require.Empty(t, errs)
+			require.Equal(t, c.want, out)
 		})
 	}
 }

@@ -21,7 +21,7 @@ type block struct {
 }
 
 var (
-	rowLine  = regexp.MustCompile(`^(?i:(?:rows?|rnds?)\s*\d[^:]{0,79}:|(?:next|last|foundation|setup) row\b[^:]{0,79}:|foundation:|(?:rep(?:eat)?|work) rows?\s*\d|the last row, row|ch(?:ain)?\s+\d[\d\s(),:\[\]]*\.?$)`)
+	rowLine  = regexp.MustCompile(`^(?i:(?:rows?|rnds?)\s*\d[^:]{0,79}:|(?:next|last|foundation|setup) row\b[^:]{0,79}:|foundation: *[a-z]|(?:rep(?:eat)?|work) rows?\s*\d|the last row, row|ch(?:ain)?\s+\d[\d\s(),:\[\]]*\.?$)`)
 	rowFirst = regexp.MustCompile(`^(?i:(?:rows?|rnds?)\s*1\b|foundation|setup|ch(?:ain)?\s)`)
 	rowChain = regexp.MustCompile(`^(?i:ch(?:ain)?\s)`)
 	rowUntil = regexp.MustCompile(`^(?i:(?:rep|work)\w* rows?\b.*\b(?:until|for (?:another )?` + numberForm + `\s*` + unitForm + `))`)
