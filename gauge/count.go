@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strconv"
 
+	"example.com/panelmath/internal/number"
 	"example.com/panelmath/internal/text"
 )
 
@@ -82,8 +83,8 @@ func (c Count) ExplainIn(u Unit) string {
 
 // asked prints Exact to three places, and says so where it has more.
 func (c Count) asked() string {
-	x := plain(c.Exact.Decimal(3))
-	if d, ok := c.Exact.ExactDecimal(); ok && plain(d) == x {
+	x := number.Text(c.Exact.Decimal(3))
+	if d, ok := c.Exact.ExactDecimal(); ok && number.Text(d) == x {
 		return x
 	}
 	return "about " + x
@@ -125,7 +126,7 @@ func (c Count) choice(n int, u Unit) string {
 // spoken prints a small length as a maker would read it off a ruler: "⅜ in",
 // "about ⅜ in", "less than ⅛ in", "0.8 cm".
 func spoken(d Measurement, u Unit) string {
-	s, least := plain(d.In(Centimetre).Decimal(1))+" cm", "less than 0.1 cm"
+	s, least := number.Text(d.In(Centimetre).Decimal(1))+" cm", "less than 0.1 cm"
 	if u == Inch || u == Foot || u == Yard {
 		s, least = EighthInch.Text(d), "less than ⅛ in"
 	}

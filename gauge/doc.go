@@ -11,12 +11,11 @@
 // and one for the rows, each over its own span and unit. A [Rule] says which
 // counts are legal and which way to round; a [Count] is the answer with its
 // exact value, both neighbours, the tie and what each choice costs in length. A
-// [Fabric] is one fabric on the hook, finished and hung. A [Hook] is a diameter
-// with labels. A [Grid] is what a ruler can show: the only rounding of lengths,
-// for print.
+// [Fabric] is one fabric on the hook, finished and hung. A [Grid] is what a ruler
+// can show: the only rounding of lengths, for print.
 //
-// Swatches of several readings are in gauge/swatch, and the numbers of a pattern
-// at another gauge in gauge/offgauge.
+// Swatches of several readings are in gauge/swatch, the numbers of a pattern at
+// another gauge in gauge/offgauge, and hook sizes in gauge/hook.
 //
 // All types are values. Nothing here changes an argument, and everything is
 // safe for concurrent use. No result depends on the package variables of the
@@ -57,7 +56,6 @@
 //	length        100 m either way
 //	count         0 to 100 000; the same for Multiple, Least, Plus (±) and Of
 //	text          10 000 bytes
-//	hook          more than 0, at most 50 mm
 //	whole number  of Ratio.Floor and Ceil: within ±2^53
 //
 // # Errors
@@ -83,7 +81,6 @@
 //	             2 repeats of 8 sts = 3.5 in, 9 rows = 4 in
 //	Rule         multiple of 6 + 1, at least 7, ties down      also 6n + 1, even, odd, any
 //	Grid         quarter inch
-//	Hook         5.5 mm
 //
 // Fractions are those of a tape measure (to 1/32) and fifths and tenths, which
 // are exact decimals; a comma as decimal mark is refused with a hint.
@@ -99,15 +96,6 @@
 //
 // exact is in lowest terms; a count that does not exist is a hyphen, and so are
 // its neighbours. The head of the file says more.
-//
-// # Hooks
-//
-// The table of labels is that of the Craft Yarn Council (source: Craft Yarn
-// Council's www.YarnStandards.com) with the labels of makers that differ. Each
-// label says whether it was seen in two of the charts below, in one, or comes
-// from memory: LG, TY, D4, GR, HQ, HS and JU are hook and needle charts of shops
-// and makers, MF is https://matifs.com/crochet-hooks-size-chart and CD is
-// https://www.cdhp.org/us-crochet-hook-sizes/.
 //
 // # Speed
 //

@@ -25,7 +25,7 @@ func ExampleParseLength() {
 	// 63 in
 	// 52 cm
 	// 1.5 yd
-	// parse length: "52,5 cm": a comma as decimal mark; write a full stop: 20.5
+	// parse length: "52,5 cm": a comma in the number; write 1250 or 20.5
 }
 
 func ExampleMustLength() {
@@ -851,139 +851,6 @@ func ExampleCombine() {
 	// Output:
 	// multiple of 6 + 4 <nil>
 	// combine multiple of 4 and odd: no legal count
-}
-
-func ExampleParseHook() {
-	h, err := gauge.ParseHook("5.5 mm")
-	fmt.Println(h, err)
-	_, err = gauge.ParseHook("P/16")
-	fmt.Println(err)
-	// Output:
-	// 5.5 mm <nil>
-	// parse hook: "P/16": a label, which makers use differently; write the diameter: 11 mm or 11.5 mm
-}
-
-func ExampleMustHook() {
-	fmt.Println(gauge.MustHook("0.55 cm"))
-	// Output:
-	// 5.5 mm
-}
-
-func ExampleHooksLabelled() {
-	fmt.Println(gauge.HooksLabelled("P-16"), gauge.HooksLabelled("h/8"), gauge.HooksLabelled("Z"))
-	// Output:
-	// [11 mm 11.5 mm] [5 mm] []
-}
-
-func ExampleHook_US() {
-	fmt.Println(gauge.MustHook("5.5 mm").US())
-	// Output:
-	// I-9
-}
-
-func ExampleHook_UK() {
-	fmt.Println(gauge.MustHook("5.5 mm").UK())
-	// Output:
-	// 5
-}
-
-func ExampleHook_Labels() {
-	for _, l := range gauge.MustHook("9 mm").Labels() {
-		fmt.Println(l.Scheme, l.Text, "-", l.Check)
-	}
-	// Output:
-	// US M/N-13 - two sources
-	// old UK 00 - two sources
-	// US M-13 - two sources
-}
-
-func ExampleHook_Explain() {
-	fmt.Println(gauge.MustHook("5.5 mm").Explain())
-	fmt.Println(gauge.MustHook("5.3 mm").Explain())
-	// Output:
-	// 5.5 mm: US I-9 (two sources), old UK 5 (two sources)
-	// 5.3 mm: no label in the table
-}
-
-func ExampleHook_Larger() {
-	fmt.Println(gauge.MustHook("5 mm").Larger())
-	// Output:
-	// 5.5 mm true
-}
-
-func ExampleHook_Smaller() {
-	fmt.Println(gauge.MustHook("5.5 mm").Smaller())
-	// Output:
-	// 5 mm true
-}
-
-func ExampleHook_String() {
-	fmt.Println(gauge.Hook{Diameter: decimal.RequireFromString("5.50")})
-	// Output:
-	// 5.5 mm
-}
-
-func ExampleHook_Validate() {
-	fmt.Println(gauge.Hook{}.Validate())
-	// Output:
-	// Hook.Diameter: got 0, want more than 0 and at most 50
-}
-
-func ExampleHook_MarshalText() {
-	b, err := json.Marshal(gauge.MustHook("5.5 mm"))
-	fmt.Println(string(b), err)
-	// Output:
-	// "5.5 mm" <nil>
-}
-
-func ExampleHook_UnmarshalText() {
-	var h gauge.Hook
-	err := json.Unmarshal([]byte(`"5.5mm"`), &h)
-	fmt.Println(h.US(), err)
-	// Output:
-	// I-9 <nil>
-}
-
-func ExampleScheme_String() {
-	fmt.Println(gauge.US, "/", gauge.OldUK, "/", gauge.Steel, "/", gauge.Lace)
-	// Output:
-	// US / old UK / steel / lace
-}
-
-func ExampleScheme_MarshalText() {
-	b, err := json.Marshal(gauge.OldUK)
-	fmt.Println(string(b), err)
-	// Output:
-	// "old UK" <nil>
-}
-
-func ExampleScheme_UnmarshalText() {
-	var s gauge.Scheme
-	err := json.Unmarshal([]byte(`"steel"`), &s)
-	fmt.Println(s, err)
-	// Output:
-	// steel <nil>
-}
-
-func ExampleCheck_String() {
-	fmt.Println(gauge.TwoSources, "/", gauge.OneSource, "/", gauge.FromMemory)
-	// Output:
-	// two sources / one source / from memory
-}
-
-func ExampleCheck_MarshalText() {
-	b, err := json.Marshal(gauge.TwoSources)
-	fmt.Println(string(b), err)
-	// Output:
-	// "two sources" <nil>
-}
-
-func ExampleCheck_UnmarshalText() {
-	var c gauge.Check
-	err := json.Unmarshal([]byte(`"one source"`), &c)
-	fmt.Println(c, err)
-	// Output:
-	// one source <nil>
 }
 
 func ExampleParseError_Error() {

@@ -1,5 +1,7 @@
 package gauge
 
+import "example.com/panelmath/internal/number"
+
 // Fabric is one fabric in its states: as it comes off the hook, as the garment
 // is sold and worn, and as it hangs. Counts come from Finished; "work until the
 // piece measures" comes from Worked. Only Finished must be given; a Worked or
@@ -28,9 +30,9 @@ func grown(x Ratio, more, less, same string) string {
 	case 0:
 		return same
 	case -1:
-		return plain(Int(0).Sub(percent).Decimal(1)) + " % " + less
+		return number.Text(Int(0).Sub(percent).Decimal(1)) + " % " + less
 	}
-	return plain(percent.Decimal(1)) + " % " + more
+	return number.Text(percent.Decimal(1)) + " % " + more
 }
 
 // Validate returns a *FieldError if Finished is not valid, or another gauge is

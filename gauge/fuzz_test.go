@@ -62,7 +62,3 @@ func FuzzParseGrid(f *testing.F) {
 func FuzzParseUnit(f *testing.F) {
 	stable(f, gauge.ParseUnit, "in", "Metres", "\"", "yds.", "")
 }
-
-func FuzzParseHook(f *testing.F) {
-	stable(f, gauge.ParseHook, "5.5 mm", "0.55 cm", "I-9", "1/4 in", "51 mm")
-}

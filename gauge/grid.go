@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"example.com/panelmath/internal/exact"
+	"example.com/panelmath/internal/number"
 	"example.com/panelmath/internal/text"
 	"github.com/shopspring/decimal"
 )
@@ -112,12 +113,12 @@ func (g Grid) Round(m Measurement) Length {
 func (g Grid) Number(m Measurement) string {
 	v := g.Round(m).Value
 	if g.Unit() != Inch {
-		return plain(v)
+		return number.Text(v)
 	}
 	whole := v.Abs().Truncate(0)
-	s := vulgarOf(v.Abs().Sub(whole).Shift(3).IntPart())
+	s := number.Vulgar(v.Abs().Sub(whole).Shift(3).IntPart())
 	if s == "" || !whole.IsZero() {
-		s = plain(whole) + s
+		s = number.Text(whole) + s
 	}
 	if v.Sign() < 0 {
 		s = "-" + s

@@ -51,13 +51,10 @@ func everything(t *testing.T) string {
 		require.NoError(t, err)
 		fmt.Fprintln(&b, growth.Explain())
 	}
-	fmt.Fprintln(&b, gauge.Length{Value: decimal.New(12, 2), Unit: gauge.Millimetre}, gauge.Hook{Diameter: decimal.New(1, 1)},
-		gauge.Over{Count: decimal.New(2, 1), Span: gauge.Length{Value: decimal.New(1, 2), Unit: gauge.Millimetre}})
+	fmt.Fprintln(&b, gauge.Length{Value: decimal.New(12, 2), Unit: gauge.Millimetre}, gauge.Over{Count: decimal.New(2, 1), Span: gauge.Length{Value: decimal.New(1, 2), Unit: gauge.Millimetre}})
 	x, err := gauge.ParseRatio("103.600")
 	require.NoError(t, err)
-	fmt.Fprintln(&b, x, x.Text(2), gauge.MustHook("5.50 mm").Explain(), gauge.HooksLabelled("P-16"))
-	larger, _ := gauge.MustHook("5.5 mm").Larger()
-	fmt.Fprintln(&b, larger)
+	fmt.Fprintln(&b, x, x.Text(2))
 	for _, bad := range []string{"20,5 cm", "1e5 in", "101 m", "9 inn"} {
 		_, err := gauge.ParseLength(bad)
 		fmt.Fprintln(&b, err)
@@ -84,10 +81,6 @@ func TestHostileNumbers(t *testing.T) {
 		require.ErrorIs(t, err, gauge.ErrBounds)
 		_, err = gauge.FromDecimal(d)
 		require.ErrorIs(t, err, gauge.ErrBounds)
-		require.ErrorIs(t, gauge.Hook{Diameter: d}.Validate(), gauge.ErrBounds)
-		require.Empty(t, gauge.Hook{Diameter: d}.US())
-		_, ok := gauge.Hook{Diameter: d}.Larger()
-		require.False(t, ok)
 		o := gauge.Over{Count: d, Span: gauge.MustLength("4 in")}
 		require.ErrorIs(t, o.Validate(), gauge.ErrBounds)
 		require.NotEmpty(t, o.String())

@@ -2,6 +2,7 @@ package gauge
 
 import (
 	"example.com/panelmath/internal/exact"
+	"example.com/panelmath/internal/number"
 	"example.com/panelmath/internal/text"
 	"github.com/shopspring/decimal"
 )
@@ -78,7 +79,7 @@ func (l Length) Measurement() Measurement {
 
 // String returns `20.5 in`, which ParseLength reads back. For halves and
 // quarters see Grid.
-func (l Length) String() string { return plain(l.Value) + " " + l.Unit.String() }
+func (l Length) String() string { return number.Text(l.Value) + " " + l.Unit.String() }
 
 // MarshalText returns String. It returns the error of Validate.
 func (l Length) MarshalText() ([]byte, error) {

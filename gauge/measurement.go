@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"example.com/panelmath/internal/exact"
+	"example.com/panelmath/internal/number"
 	"example.com/panelmath/internal/text"
 )
 
@@ -55,7 +56,7 @@ func (m Measurement) Sign() int { return m.mm.Sign() }
 func (m Measurement) String() string {
 	x := m.In(Millimetre)
 	if d, ok := x.ExactDecimal(); ok {
-		return plain(d) + " mm"
+		return number.Text(d) + " mm"
 	}
 	return x.String() + " mm"
 }

@@ -4,6 +4,7 @@ import (
 	"strconv"
 
 	"example.com/panelmath/internal/exact"
+	"example.com/panelmath/internal/number"
 	"example.com/panelmath/internal/text"
 	"github.com/shopspring/decimal"
 )
@@ -32,9 +33,9 @@ func (o Over) perMM() (exact.Ratio, error) {
 	case err != nil:
 		return exact.Ratio{}, err
 	case n.Sign() <= 0:
-		return exact.Ratio{}, &FieldError{Field: "Count", Got: plain(o.Count), Want: "more than 0"}
+		return exact.Ratio{}, &FieldError{Field: "Count", Got: number.Text(o.Count), Want: "more than 0"}
 	case n.Cmp(exact.Int(MaxCount)) > 0:
-		return exact.Ratio{}, &FieldError{Field: "Count", Got: plain(o.Count), Want: "at most 100000", Err: ErrBounds}
+		return exact.Ratio{}, &FieldError{Field: "Count", Got: number.Text(o.Count), Want: "at most 100000", Err: ErrBounds}
 	case o.Of < 0 || o.Of > MaxCount:
 		return exact.Ratio{}, &FieldError{Field: "Of", Got: strconv.Itoa(o.Of), Want: "0 to 100000", Err: ErrBounds}
 	}
@@ -106,7 +107,7 @@ func (o Over) String() string { return o.counted("", "") + " over " + o.Span.Str
 // counted returns "13 sts", "1 st", "2 repeats of 8 sts", or the same without
 // the word.
 func (o Over) counted(one, many string) string {
-	s := plain(o.Count)
+	s := number.Text(o.Count)
 	single := s == "1"
 	if o.Of > 0 {
 		s += " repeats of " + strconv.Itoa(o.Of)
@@ -162,20 +163,29 @@ func (o *Over) UnmarshalText(b []byte) error {
 	return text.Read(o, b, ParseOver)
 }
 
+// countedWords are the short words for what is counted.
+var countedWords = [...]string{"count", "sts", "rows"}
+
 // counted takes `13 sts`, `9 rows`, `2 repeats of 8 sts`; the word that is
 // counted may be missing.
 func (p *scanner) counted() (o Over, what Counted, err error) {
+	p.rest()
+	start := p.at
+	minus := p.sign()
 	n, ok, err := p.number()
 	if err != nil {
 		return Over{}, 0, err
 	}
 	if !ok {
-		return Over{}, 0, p.fail(p.at, "want a number of sts or rows, got "+text.Quote(p.rest()), nil)
+		return Over{}, 0, p.fail(start, "want a number of sts or rows, got "+text.Quote(p.s[start:]), nil)
+	}
+	if minus {
+		n = n.Neg()
 	}
 	o.Count = n
 	if p.word("repeats", "repeat", "reps", "rep", "clusters", "cluster") {
 		p.word("of")
-		d := digits(p.rest())
+		d := number.Digits(p.rest())
 		if o.Of, _ = strconv.Atoi(d); o.Of == 0 || o.Of > MaxCount {
 			return Over{}, 0, p.fail(p.at, "want the number of sts or rows in a repeat, 1 to 100000, got "+text.Quote(p.rest()), nil)
 		}
@@ -186,6 +196,9 @@ func (p *scanner) counted() (o Over, what Counted, err error) {
 		what = Stitches
 	case p.word("rows", "row"):
 		what = Rows
+	}
+	if n.Sign() <= 0 {
+		return Over{}, 0, p.fail(start, countedWords[what]+": got "+number.Text(n)+", want more than 0", ErrBounds)
 	}
 	return o, what, nil
 }

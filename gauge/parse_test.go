@@ -45,7 +45,7 @@ func TestParseLengthRefuses(t *testing.T) {
 	const noDecimal = " has no exact decimal; want halves, quarters, eighths, sixteenths, fifths or tenths"
 	for _, c := range []struct{ text, want, at string }{
 		{"9 inn", `unknown unit "inn"`, "inn"},
-		{"20,5 cm", "a comma as decimal mark; write a full stop: 20.5", ",5 cm"},
+		{"20,5 cm", "a comma in the number; write 1250 or 20.5", ",5 cm"},
 		{"20", "no unit; want mm, cm, m, in, ft or yd", ""},
 		{"", `want a number and a unit, like 20 1/2 in, got ""`, ""},
 		{"in", `want a number and a unit, like 20 1/2 in, got "in"`, "in"},
@@ -58,8 +58,10 @@ func TestParseLengthRefuses(t *testing.T) {
 		{"5⅓ in", `fraction "⅓"` + noDecimal, "⅓ in"},
 		{"1/0 in", `fraction "1/0"` + noDecimal, "1/0 in"},
 		{"1/ in", `fraction "1/"` + noDecimal, "1/ in"},
-		{"20 3/2 in", "a fraction of 1 or more after a whole number", "20 3/2 in"},
-		{"20.5 1/2 in", `unknown unit "1"`, "1/2 in"},
+		{"20 3/2 in", "a fraction of 1 or more: 3/2; write 5 1/2 or 5.5", "3/2 in"},
+		{"20.5 1/2 in", "a fraction after a decimal; write 20 1/2 or 20.5", " 1/2 in"},
+		{"11/2 in", "a fraction of 1 or more: 11/2; write 5 1/2 or 5.5", "11/2 in"},
+		{"1.2.3 in", "a second decimal point", ".3 in"},
 		{"5 ft 3 cm", "feet are followed by inches alone: 5 ft 3 in", ""},
 		{"5 ft 3", "no unit; want mm, cm, m, in, ft or yd", ""},
 		{"5 ft 3 in 2", `unexpected "2"`, "2"},
@@ -97,7 +99,6 @@ func TestParseRefusesLongTexts(t *testing.T) {
 		"ratio":       func(s string) error { _, err := gauge.ParseRatio(s); return err },
 		"unit":        func(s string) error { _, err := gauge.ParseUnit(s); return err },
 		"grid":        func(s string) error { _, err := gauge.ParseGrid(s); return err },
-		"hook":        func(s string) error { _, err := gauge.ParseHook(s); return err },
 		"direction":   func(s string) error { return new(gauge.Direction).UnmarshalText([]byte(s)) },
 		"measurement, as a number": func(s string) error {
 			_, err := gauge.ParseMeasurement(strings.ReplaceAll(s, " ", "") + " mm")
@@ -111,7 +112,6 @@ func TestParseRefusesLongTexts(t *testing.T) {
 			require.Less(t, len(err.Error()), 600)
 		})
 	}
-	require.Empty(t, gauge.HooksLabelled(long))
 }
 
 func TestParseUnit(t *testing.T) {
@@ -171,7 +171,10 @@ func TestParseGaugeRefuses(t *testing.T) {
 		{"", `want a number of sts or rows, got ""`, ""},
 		{"12", `want sts or rows, got ""`, ""},
 		{"12 bobbles = 4 in", `want sts or rows, got "bobbles = 4 in"`, "bobbles = 4 in"},
-		{"-12 sts and 7 rows = 4 in", `want a number of sts or rows, got "-12 sts and 7 rows = 4 in"`, "-12 sts and 7 rows = 4 in"},
+		{"-12 sts and 7 rows = 4 in", "sts: got -12, want more than 0", "-12 sts and 7 rows = 4 in"},
+		{"12 sts and -7 rows = 4 in", "rows: got -7, want more than 0", "-7 rows = 4 in"},
+		{"-0.5 repeats of 8 sts and 7 rows = 4 in", "sts: got -0.5, want more than 0", "-0.5 repeats of 8 sts and 7 rows = 4 in"},
+		{"-sts and 7 rows = 4 in", `want a number of sts or rows, got "-sts and 7 rows = 4 in"`, "-sts and 7 rows = 4 in"},
 		{"12 sts and 7 rows", `want = and a span like 4 in, got ""`, ""},
 		{"12 sts and 7 rows = 4", "no unit; want mm, cm, m, in, ft or yd", ""},
 		{"12 sts and 7 rows = 4 inn", `unknown unit "inn"`, "inn"},
@@ -180,9 +183,9 @@ func TestParseGaugeRefuses(t *testing.T) {
 		{"12 sts and 12 sts = 4 in", "stitches are given twice", "12 sts = 4 in"},
 		{"12 sts and 7 rows = 4 in, 7 rows = 4 in", "rows are given twice", "7 rows = 4 in"},
 		{"12 sts and 7 rows = 4 in!", `unexpected "!"`, "!"},
-		{"12,5 sts and 7 rows = 4 in", "a comma as decimal mark; write a full stop: 20.5", ",5 sts and 7 rows = 4 in"},
+		{"12,5 sts and 7 rows = 4 in", "a comma in the number; write 1250 or 20.5", ",5 sts and 7 rows = 4 in"},
 		{"12 sts and 7 rows = -4 in", "Span: got -4 in, want more than 0", "12 sts and 7 rows = -4 in"},
-		{"0 sts and 7 rows = 4 in", "Count: got 0, want more than 0", "0 sts and 7 rows = 4 in"},
+		{"0 sts and 7 rows = 4 in", "sts: got 0, want more than 0", "0 sts and 7 rows = 4 in"},
 		{"100001 sts and 7 rows = 4 in", "Count: got 100001, want at most 100000", "100001 sts and 7 rows = 4 in"},
 		{"2 repeats of sts and 7 rows = 4 in", `want the number of sts or rows in a repeat, 1 to 100000, got "sts and 7 rows = 4 in"`, "sts and 7 rows = 4 in"},
 		{"2 repeats of 0 sts and 7 rows = 4 in", `want the number of sts or rows in a repeat, 1 to 100000, got "0 sts and 7 rows = 4 in"`, "0 sts and 7 rows = 4 in"},
@@ -202,7 +205,9 @@ func TestParseOverRefuses(t *testing.T) {
 		{"1e5 over 4 in", "an exponent; write the number out", "e5 over 4 in"},
 		{"13 at 4 in", `want = and a span like 4 in, got "at 4 in"`, "at 4 in"},
 		{"13 over 4 in or so", `unexpected "or so"`, "or so"},
-		{"0 over 4 in", "Count: got 0, want more than 0", "0 over 4 in"},
+		{"0 over 4 in", "count: got 0, want more than 0", "0 over 4 in"},
+		{"-13 over 4 in", "count: got -13, want more than 0", "-13 over 4 in"},
+		{"-13 rows over 4 in", "rows: got -13, want more than 0", "-13 rows over 4 in"},
 	} {
 		t.Run(c.text, func(t *testing.T) {
 			_, err := gauge.ParseOver(c.text)
@@ -303,8 +308,6 @@ func TestRoundTrip(t *testing.T) {
 		Rule        gauge.Rule
 		Direction   gauge.Direction
 		Grid        gauge.Grid
-		Hook        gauge.Hook
-		Label       gauge.HookLabel
 		Fabric      gauge.Fabric
 		Count       gauge.Count
 		Plain       gauge.Count
@@ -317,8 +320,8 @@ func TestRoundTrip(t *testing.T) {
 	third, err := gauge.Share(1, 3)
 	require.NoError(t, err)
 	in := all{gauge.Foot, gauge.MustLength("20½ in"), gauge.MeasurementOf(third, gauge.Centimetre), third, g.Stitches, g,
-		gauge.Rule{Multiple: 6, Plus: 1, Least: 7, Direction: gauge.Up}, gauge.Down, gauge.HalfCentimetreAt25, gauge.MustHook("5.5 mm"),
-		gauge.MustHook("9 mm").Labels()[0], gauge.Fabric{Finished: g}, count, plain}
+		gauge.Rule{Multiple: 6, Plus: 1, Least: 7, Direction: gauge.Up}, gauge.Down, gauge.HalfCentimetreAt25,
+		gauge.Fabric{Finished: g}, count, plain}
 	b, err := json.Marshal(in)
 	require.NoError(t, err)
 	require.Contains(t, string(b), `"Fabric":{"finished":"2 repeats of 8 sts = 3.5 in, 9 rows = 4 in"}`)
@@ -326,7 +329,7 @@ func TestRoundTrip(t *testing.T) {
 	var out all
 	require.NoError(t, json.Unmarshal(b, &out))
 	require.True(t, out.Ratio.Equal(third) && out.Length.Value.Equal(in.Length.Value) && out.Count.Each.Equal(count.Each))
-	require.Equal(t, []any{in.Rule, in.Direction, in.Grid, in.Label, in.Count.Tie, in.Count.Counted}, []any{out.Rule, out.Direction, out.Grid, out.Label, out.Count.Tie, out.Count.Counted})
+	require.Equal(t, []any{in.Rule, in.Direction, in.Grid, in.Count.Tie, in.Count.Counted}, []any{out.Rule, out.Direction, out.Grid, out.Count.Tie, out.Count.Counted})
 	again, err := json.Marshal(out)
 	require.NoError(t, err)
 	require.Equal(t, string(b), string(again))
@@ -337,16 +340,16 @@ func TestUnmarshalRefuses(t *testing.T) {
 	type unmarshaler interface{ UnmarshalText([]byte) error }
 	u, l, m, x := gauge.Inch, gauge.MustLength("1 in"), gauge.MustLength("1 in").Measurement(), gauge.Int(3)
 	g := gauge.MustGauge("1 st and 1 row = 1 in")
-	o, r, d, grid, h := g.Stitches, gauge.Rule{Multiple: 3}, gauge.Up, gauge.WholeInch, gauge.MustHook("5 mm")
-	c, s, check := gauge.Rows, gauge.Steel, gauge.TwoSources
-	for _, v := range []unmarshaler{&u, &l, &m, &x, &g, &o, &r, &d, &grid, &h, &c, &s, &check} {
+	o, r, d, grid := g.Stitches, gauge.Rule{Multiple: 3}, gauge.Up, gauge.WholeInch
+	c := gauge.Rows
+	for _, v := range []unmarshaler{&u, &l, &m, &x, &g, &o, &r, &d, &grid, &c} {
 		var p *gauge.ParseError
 		require.ErrorAs(t, v.UnmarshalText([]byte("?")), &p, "%T", v)
 	}
 	require.Equal(t, "in 1 in 25.4 mm 3", strings.Join([]string{u.String(), l.String(), m.String(), x.String()}, " "))
 	require.Equal(t, "1 st and 1 row = 1 in", g.String())
-	require.Equal(t, []any{"1 over 1 in", 3, gauge.Up, gauge.WholeInch, "5 mm", gauge.Rows, gauge.Steel, gauge.TwoSources},
-		[]any{o.String(), r.Multiple, d, grid, h.String(), c, s, check})
+	require.Equal(t, []any{"1 over 1 in", 3, gauge.Up, gauge.WholeInch, gauge.Rows},
+		[]any{o.String(), r.Multiple, d, grid, c})
 	require.Error(t, json.Unmarshal([]byte(`true`), &x))
 	require.NoError(t, json.Unmarshal([]byte(`null`), &x))
 	require.Equal(t, "3", x.String())
@@ -356,7 +359,7 @@ func TestUnmarshalRefuses(t *testing.T) {
 func TestMarshalRefuses(t *testing.T) {
 	type marshaler interface{ MarshalText() ([]byte, error) }
 	for _, v := range []marshaler{gauge.Unit(0), gauge.Length{}, gauge.Over{}, gauge.Gauge{}, gauge.Rule{Least: -1}, gauge.Direction(9), gauge.Grid(9),
-		gauge.Hook{}, gauge.Counted(9), gauge.Scheme(9), gauge.Check(9)} {
+		gauge.Counted(9)} {
 		_, err := v.MarshalText()
 		var f *gauge.FieldError
 		require.ErrorAs(t, err, &f, "%T", v)
@@ -366,7 +369,6 @@ func TestMarshalRefuses(t *testing.T) {
 func TestMustPanics(t *testing.T) {
 	require.PanicsWithValue(t, `gauge.MustLength: parse length: "x": want a number and a unit, like 20 1/2 in, got "x"`, func() { gauge.MustLength("x") })
 	require.PanicsWithValue(t, `gauge.MustGauge: parse gauge: "x": want a number of sts or rows, got "x"`, func() { gauge.MustGauge("x") })
-	require.PanicsWithValue(t, `gauge.MustHook: parse hook: "x": want a diameter like 5.5 mm`, func() { gauge.MustHook("x") })
 }
 
 func TestErrors(t *testing.T) {

@@ -5,6 +5,7 @@ import (
 	"strconv"
 	"strings"
 
+	"example.com/panelmath/internal/number"
 	"example.com/panelmath/internal/text"
 )
 
@@ -209,7 +210,7 @@ func (r Rule) Within(low, high Ratio) ([]int, error) {
 
 // clip prints x for a message.
 func clip(x Ratio) string {
-	if s := plain(x.Decimal(3)); len(s) < 20 {
+	if s := number.Text(x.Decimal(3)); len(s) < 20 {
 		return s
 	}
 	return "a number of more than 20 digits"
@@ -268,10 +269,10 @@ func ParseRule(s string) (Rule, error) {
 		var part string
 		part, rest, more = strings.Cut(rest, ",")
 		part = strings.ToLower(strings.TrimSpace(part))
-		if number, ok := strings.CutPrefix(part, "at least "); ok {
-			n, ok := wholeNumber(number)
+		if after, ok := strings.CutPrefix(part, "at least "); ok {
+			n, ok := wholeNumber(after)
 			if !ok || least {
-				return fail(at, "want one whole number after at least, got "+text.Quote(number), nil)
+				return fail(at, "want one whole number after at least, got "+text.Quote(after), nil)
 			}
 			r.Least, least = n, true
 			continue
@@ -314,7 +315,7 @@ func parseMultiple(s string) (Rule, bool) {
 // wholeNumber reads digits and nothing else.
 func wholeNumber(s string) (int, bool) {
 	s = strings.TrimSpace(s)
-	if s == "" || digits(s) != s {
+	if s == "" || number.Digits(s) != s {
 		return 0, false
 	}
 	n, err := strconv.Atoi(s)

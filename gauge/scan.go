@@ -1,10 +1,10 @@
 package gauge
 
 import (
-	"fmt"
 	"strings"
 	"unicode/utf8"
 
+	"example.com/panelmath/internal/number"
 	"example.com/panelmath/internal/text"
 	"github.com/shopspring/decimal"
 )
@@ -56,15 +56,6 @@ func letters(s string) string {
 	return s[:n]
 }
 
-// digits returns the run of digits at the front of s.
-func digits(s string) string {
-	n := 0
-	for n < len(s) && '0' <= s[n] && s[n] <= '9' {
-		n++
-	}
-	return s[:n]
-}
-
 // word takes one of the words, whatever its case, or one of the marks.
 func (p *scanner) word(words ...string) bool {
 	r := p.rest()
@@ -77,103 +68,26 @@ func (p *scanner) word(words ...string) bool {
 	return false
 }
 
-// number takes `20`, `20.5`, `.5`, `20 1/2`, `20-1/2`, `1/2`, `20½` or `½`. It
-// returns false, and takes nothing, if none of them comes next.
+// number takes a number that number.Scan reads. It returns false, and takes
+// nothing, if none comes next.
 func (p *scanner) number() (d decimal.Decimal, ok bool, err error) {
-	r, start := p.rest(), p.at
-	if f, ok, err := p.fraction(); ok || err != nil {
-		return f, ok, err
-	}
-	n := len(digits(r))
-	if n > 0 {
-		p.at += n
-		if strings.HasPrefix(r[n:], " ") || strings.HasPrefix(r[n:], "-") {
-			p.at++
+	d, n, trouble := number.Scan(p.rest())
+	if trouble != nil {
+		var bounds error
+		if trouble.Bounds {
+			bounds = ErrBounds
 		}
-		f, ok, err := p.fraction()
-		switch {
-		case err != nil:
-			return d, false, err
-		case ok && n > MaxDigits:
-			return d, false, p.tooLong(start, n)
-		case ok && f.Cmp(decimal.New(1, 0)) >= 0:
-			return d, false, p.fail(start, "a fraction of 1 or more after a whole number", nil)
-		case ok:
-			return parsePlain(r[:n]).Add(f), true, nil
-		}
+		return d, false, p.fail(p.at+trouble.At, trouble.Cause, bounds)
 	}
-	if strings.HasPrefix(r[n:], ".") {
-		if part := digits(r[n+1:]); part != "" {
-			n += 1 + len(part)
-		}
-	}
-	p.at = start + n
-	switch after := r[n:]; {
-	case n == 0:
-		return d, false, nil
-	case n > MaxDigits+1:
-		return d, false, p.tooLong(start, n)
-	case strings.HasPrefix(after, ",") && digits(after[1:]) != "":
-		return d, false, p.fail(p.at, "a comma as decimal mark; write a full stop: 20.5", nil)
-	case isExponent(after):
-		return d, false, p.fail(p.at, "an exponent; write the number out", nil)
-	}
-	d = parsePlain(r[:n])
-	if d.Exponent() < -MaxExponent {
-		return d, false, p.fail(start, fmt.Sprintf("more than %d decimal places", MaxExponent), ErrBounds)
-	}
-	return d, true, nil
-}
-
-func (p *scanner) tooLong(at, n int) error {
-	return p.fail(at, fmt.Sprintf("a number of %d characters; at most %d digits", n, MaxDigits), ErrBounds)
-}
-
-// isExponent reports whether s, which follows a number, is the exponent of a
-// computer's notation: e6, E-6.
-func isExponent(s string) bool {
-	return s != "" && s[0]|0x20 == 'e' && digits(strings.TrimLeft(s[1:], "+-")) != ""
-}
-
-// fraction takes a fraction sign or n/d. It returns false, and takes nothing,
-// if neither comes next.
-func (p *scanner) fraction() (decimal.Decimal, bool, error) {
-	r := p.s[p.at:]
-	if sign, f, ok := vulgar(r); ok {
-		p.at += len(sign)
-		return f, true, nil
-	}
-	if c, size := utf8.DecodeRuneInString(r); c >= '⅐' && c <= '⅞' {
-		return decimal.Decimal{}, false, p.noDecimal(r[:size])
-	}
-	num := digits(r)
-	den, ok := strings.CutPrefix(r[len(num):], "/")
-	if num == "" || !ok {
-		return decimal.Decimal{}, false, nil
-	}
-	den = digits(den)
-	part, ok := unitFraction(den)
-	if !ok || len(num) > 2 {
-		return decimal.Decimal{}, false, p.noDecimal(r[:len(num)+1+len(den)])
-	}
-	p.at += len(num) + 1 + len(den)
-	return parsePlain(num).Mul(part), true, nil
-}
-
-func (p *scanner) noDecimal(fraction string) error {
-	return p.fail(p.at, "fraction "+text.Quote(fraction)+" has no exact decimal; want halves, quarters, eighths, sixteenths, fifths or tenths", nil)
+	p.at += n
+	return d, n > 0, nil
 }
 
 // sign takes a sign and reports whether it is a minus.
 func (p *scanner) sign() bool {
-	r := p.rest()
-	for _, sign := range []string{"-", "−", "+"} {
-		if strings.HasPrefix(r, sign) {
-			p.at += len(sign)
-			return sign != "+"
-		}
-	}
-	return false
+	minus, n := number.Sign(p.rest())
+	p.at += n
+	return minus
 }
 
 // length takes a number and its unit; feet may be followed by inches.
@@ -185,7 +99,7 @@ func (p *scanner) length() (Length, error) {
 	if err != nil {
 		return Length{}, err
 	}
-	if r := p.rest(); l.Unit == Foot && r != "" && digits(r[:1]) != "" {
+	if r := p.rest(); l.Unit == Foot && r != "" && number.Digits(r) != "" {
 		inches, err := p.plainLength()
 		if err != nil {
 			return Length{}, err

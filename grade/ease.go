@@ -4,7 +4,7 @@ import (
 	"strings"
 
 	"example.com/panelmath/gauge"
-	"example.com/panelmath/grade/internal/plain"
+	"example.com/panelmath/internal/number"
 	"example.com/panelmath/internal/text"
 	"github.com/shopspring/decimal"
 )
@@ -74,7 +74,7 @@ func (e Ease) Validate() error {
 		return gauge.InField("Ease", err)
 	}
 	if e.Value.Cmp(decimal.NewFromInt(-100)) <= 0 || e.Value.Cmp(decimal.NewFromInt(maxPercent)) > 0 {
-		return &gauge.FieldError{Field: "Ease.Value", Got: plain.Number(e.Value) + "%", Want: "above -100% and at most 1000%", Err: gauge.ErrBounds}
+		return &gauge.FieldError{Field: "Ease.Value", Got: number.Text(e.Value) + "%", Want: "above -100% and at most 1000%", Err: gauge.ErrBounds}
 	}
 	return nil
 }
@@ -112,7 +112,7 @@ func (e Ease) Sign() int { return e.Value.Sign() }
 // String returns "9 in" or "-5%", which ParseEase reads back.
 func (e Ease) String() string {
 	if e.Unit == 0 {
-		return plain.Number(e.Value) + "%"
+		return number.Text(e.Value) + "%"
 	}
 	return gauge.Length(e).String()
 }

@@ -103,7 +103,7 @@ func TestFinishingOwnGarment(t *testing.T) {
 	all := strings.Join(steps, "\n")
 	for _, want := range []string{
 		seam.DefaultBlocking,
-		"Waist: join 30 (31) pairs, 10 in [25.5 cm], one to one, and on the side that has more pass over 10 (9) of the 40, spread evenly: one after every 3 to 4 pairs.",
+		"Waist: join 30 (31) pairs, 10 (10¼) in [25.5 (26) cm], one to one, and on the side that has more pass over 10 (9) of the 40, spread evenly: one after every 3 to 4 pairs.",
 		"Yarn that is pulled through frays: sew with no more than 20 in [51 cm] at a time",
 	} {
 		require.Contains(t, all, want)
@@ -657,12 +657,11 @@ func ExampleFinishing_Steps() {
 		fmt.Println("-", s)
 	}
 	// Output:
-	// - The first tail of the panel, at its bottom left corner, sews the left side seam: leave 27½ (28¼) in [70 (72) cm].
-	// - The last tail of the panel, at its bottom right corner (size S–M), sews the right side seam: leave 27½ in [70 cm].
-	// - The last tail of the panel, at its top right corner (size L–XL), sews the right side seam: leave 28¼ in [72 cm].
+	// - The first tail of the panel, at the bottom left corner, sews the left side seam: leave 27½ (28¼) in [70 (72) cm].
+	// - The last tail of the panel, at the bottom right corner (size S–M) or at the top right corner (size L–XL), sews the right side seam: leave 27½ (28¼) in [70 (72) cm].
 	// - All other tails, 6 in [15 cm], are woven in.
 	// - Lay the panel flat, right side down, and fold it at the middle so that the open edges meet, right side out. The fold lies 51½ (52) sts from either of them; a half means that it runs through the middle stitch. Pin.
-	// - Sides: at each side count 28 (29) sts up from the open edges towards the fold and place markers. From the open edges in, join 28 (29) pairs of sts, and stop at the markers: 7¼ (7) in [18.5 (18) cm] from the fold stay open for each armhole. Before fastening off, pull the seam lengthwise as wearing will: it has to give as much as the panels. If it is tighter, undo it and join more loosely. Fasten off.
+	// - Sides: at each side count 28 (29) sts up from the open edges towards the fold and place markers. From the open edges in, join 28 (29) pairs of sts, and stop at the markers: 7¼ (7) in [18.5 (18) cm] from the fold stay open for each armhole. Before fastening off, pull each seam lengthwise as wearing will: it has to give as much as the fabric. If it is tighter, undo it and join more loosely. Fasten off.
 	// - The open edges, 23 (27½) in [58.5 (70) cm] all round, go about neck, fronts and hips.
 	// - Weave in all ends along the seams, each in two directions. Rest your hands between seams.
 	// - Loose fronts, sleeves and hems catch fire easily: keep them away from flames and hobs.

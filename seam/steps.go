@@ -90,7 +90,7 @@ func (f Finishing) Write(sizes grade.Run[Garment]) (Text, error) {
 		return Text{}, err
 	}
 	t := Text{Blocking: f.blocking(), Ending: ending()}
-	t.Tails = append([]string{"Tails and corners are named as the pieces lie in the schematic, right sides up."}, w.tailSteps()...)
+	t.Tails = append([]string{w.lie()}, w.tailSteps()...)
 	switch name := sizes[0].Layout.Name; {
 	case len(sizes[0].Joins) == 0:
 		t.Joining = w.anyGarment()
@@ -255,7 +255,7 @@ func (w writer) slit() string {
 		return ""
 	}
 	return " Leave " + w.number("side", func(j Join) gauge.Ratio { return gauge.Int(j.Start) }) + " " + w.word("side") + ", " +
-		w.length(func(g Garment) gauge.Measurement { return g.join("side").Slit }) + ", open at the hem for the slit, and start there."
+		w.length(func(g Garment) gauge.Measurement { return g.join("side").Slit }) + ", open at the hem for the slit."
 }
 
 // fold says where a piece folds.
@@ -271,7 +271,7 @@ func (w writer) fold(what, name, from string) string {
 
 const checkAgain = "Check the stretch of the seam again."
 
-const checkStretch = "Before fastening off, pull the seam lengthwise as wearing will: it has to give as much as the panels. If it is tighter, undo it and join more loosely."
+const checkStretch = "Before fastening off, pull each seam lengthwise as wearing will: it has to give as much as the fabric. If it is tighter, undo it and join more loosely."
 
 func (w writer) overShoulders(closed bool) []string {
 	sts := w.word("centre back")
@@ -298,7 +298,12 @@ func (w writer) overShoulders(closed bool) []string {
 }
 
 func (w writer) sides(where, from, begin, below, check string) string {
-	return "Sides: " + where + " " + w.upTo("side") + " " + w.word("side") + " up " + from + " and place markers." + w.slit() + " From " + begin + ", join " + w.pairs("side") +
+	slit := w.slit()
+	begin = " From " + begin
+	if slit != "" {
+		begin = " From there up"
+	}
+	return "Sides: " + where + " " + w.upTo("side") + " " + w.word("side") + " up " + from + " and place markers." + slit + begin + ", join " + w.pairs("side") +
 		" pairs of " + w.word("side") + ", and stop at the markers: " + w.opening("side") + " " + below + " stay open for each armhole. " + check + " Fasten off."
 }
 
@@ -326,18 +331,51 @@ func (w writer) frontAndBack() []string {
 			grade.Text(under, func(s layout.Seam) string { return strconv.Itoa(s.Pairs()) })+" pairs of "+kind(under[0].Sides[0])+" from the armhole to the sleeve end. Check the stretch and fasten off.")
 }
 
-// tailSteps say which tail sews which seam, and which seams need a new length.
-// Where sizes of odd and even rows differ, each says for which it stands.
+// lie says how the pieces are looked at where corners are named.
+func (w writer) lie() string {
+	l := w.sizes[0].Layout
+	var how []string
+	same := true
+	for _, p := range l.Pieces {
+		same = same && p.Foundation == l.Pieces[0].Foundation
+		how = append(how, "the "+p.Name+" with its foundation edge at the "+p.Foundation.String())
+	}
+	s := strings.Join(how, ", ")
+	if same && len(how) > 1 {
+		s = "each with its foundation edge at the " + l.Pieces[0].Foundation.String()
+	}
+	if l.Name == "open front" || l.Name == "closed front" {
+		s += ", the back hems at the bottom"
+	}
+	return "Corners are named as the pieces lie right sides up: " + s + ". They are those of a right hand; for a left hand left and right change places."
+}
+
+// tailSteps says what every tail sews, where it hangs and how long it is to be.
+// What is the same in all sizes is a run; what is not is told by size.
 func (w writer) tailSteps() []string {
 	var steps []string
-	for t := range w.tails[0].Tails {
-		for _, group := range w.alike(func(i int) string {
-			tail := w.tails[i].Tails[t]
-			return tail.Where() + tail.Seam
-		}) {
-			if tail := w.tails[group[0]].Tails[t]; tail.Seam != "" {
-				leave := w.some(group, func(i int) gauge.Measurement { return w.tails[i].Tails[t].Leave })
-				steps = append(steps, sentence(tail.text(leave, w.only(group))))
+	for t, first := range w.tails[0].Tails {
+		tail := func(i int) Tail { return w.tails[i].Tails[t] }
+		leave := func(i int) gauge.Measurement { return tail(i).Leave }
+		name := "The first tail of the " + first.Piece
+		if first.Last {
+			name = "The last tail of the " + first.Piece
+		}
+		corners := w.alike(func(i int) string { return tail(i).Where() })
+		seams := w.alike(func(i int) string { return tail(i).Seam })
+		switch {
+		case len(seams) == 1 && first.Seam == "":
+		case len(seams) == 1:
+			where := make([]string, len(corners))
+			for k, c := range corners {
+				where[k] = "at the " + tail(c[0]).Where() + " corner" + w.only(c)
+			}
+			steps = append(steps, name+", "+strings.Join(where, " or ")+", sews the "+first.Seam+": leave "+w.run(leave)+".")
+		default:
+			for _, group := range w.alike(func(i int) string { return tail(i).Where() + tail(i).Seam }) {
+				if at := tail(group[0]); at.Seam != "" {
+					steps = append(steps, name+", at the "+at.Where()+" corner, sews the "+at.Seam+": leave "+w.each(group, leave)+".")
+				}
 			}
 		}
 	}
@@ -350,10 +388,10 @@ func (w writer) tailSteps() []string {
 			}
 			return gauge.Measurement{}, false
 		}
+		length := func(i int) gauge.Measurement { m, _ := fresh(i); return m }
 		for _, group := range w.alike(func(i int) string { _, ok := fresh(i); return strconv.FormatBool(ok) }) {
 			if _, ok := fresh(group[0]); ok {
-				steps = append(steps, sentence("the "+sm.Name+w.only(group)+" needs a new length of "+
-					w.some(group, func(i int) gauge.Measurement { m, _ := fresh(i); return m })))
+				steps = append(steps, "The "+sm.Name+" needs a new length: "+w.each(group, length)+".")
 			}
 		}
 	}
@@ -362,6 +400,28 @@ func (w writer) tailSteps() []string {
 		rest += " Yarn that is pulled through frays: sew with no more than " + w.lone(long) + " at a time, and join new yarn."
 	}
 	return append(steps, rest)
+}
+
+// run prints a length for all sizes.
+func (w writer) run(f func(int) gauge.Measurement) string {
+	all := make(grade.Run[int], len(w.sizes))
+	for i := range all {
+		all[i] = i
+	}
+	return lengths(all, f, w.f.Centimetres)
+}
+
+// each prints a length for all sizes, or for some of them by name: a list of
+// some would be read as one of all.
+func (w writer) each(sizes []int, f func(int) gauge.Measurement) string {
+	if len(sizes) == len(w.sizes) {
+		return w.run(f)
+	}
+	texts := make([]string, len(sizes))
+	for k, i := range sizes {
+		texts[k] = w.lone(f(i)) + " in size " + w.label(i)
+	}
+	return strings.Join(texts, ", ")
 }
 
 func sentence(s string) string {
@@ -390,11 +450,6 @@ func (w writer) alike(key func(int) string) [][]int {
 	return groups
 }
 
-// some prints a length for some of the sizes.
-func (w writer) some(sizes []int, f func(int) gauge.Measurement) string {
-	return lengths(grade.Run[int](sizes), f, w.f.Centimetres)
-}
-
 // only names the sizes of a group, where it is not all of them.
 func (w writer) only(sizes []int) string {
 	if len(sizes) == len(w.sizes) {
@@ -404,7 +459,10 @@ func (w writer) only(sizes []int) string {
 	for k, i := range sizes {
 		names[k] = w.label(i)
 	}
-	return " (size " + strings.Join(names, ", ") + ")"
+	if len(names) == 1 {
+		return " (size " + names[0] + ")"
+	}
+	return " (sizes " + strings.Join(names, ", ") + ")"
 }
 
 func (w writer) label(i int) string {
@@ -458,11 +516,11 @@ func (w writer) cocoon() []string {
 func (w writer) poncho() []string {
 	s := w.seam("first seam")
 	return []string{
-		"Lay the first panel flat, right side up. Lay the second at a right angle to it, right side up, so that its short end meets the long side of the first at one end, the corners level. Pin.",
-		"First seam: count " + w.pairs("seam") + " " + w.word("seam") + " along that long side from the corner and place a marker. Join the whole short end, " +
+		"Lay the second panel flat, right side up, and the first to the right of it, right side up and turned so that its bottom end lies along the right edge of the second, the bottom left corner of the first level with the top corner of the second. Pin.",
+		"First seam: count " + w.pairs("seam") + " " + w.word("seam") + " down the right edge of the second panel from its top corner and place a marker. Join the whole bottom end of the first panel, " +
 			grade.Text(s, func(s layout.Seam) string { return strconv.Itoa(s.Sides[0].Count) }) + " " + kind(s[0].Sides[0]) + ", to this stretch, " + w.plans(s) + ".",
-		"Second seam: bring the short end of the first panel round to the long side of the second, at its far end, without twisting, and join it in the same way. " +
-			"What is left of the two long sides is the neck, " + w.measure("neck round") + " all round. Try whether the head goes through. " + checkStretch + " Fasten off.",
+		"Second seam: bring the bottom end of the second panel round to the right edge of the first, to the stretch below its top corner, without twisting, and join it in the same way. " +
+			"What is left of the two right edges is the neck, " + w.measure("neck round") + " all round. Try whether the head goes through. " + checkStretch + " Fasten off.",
 	}
 }
 

@@ -283,17 +283,13 @@ func (t Tail) Where() string {
 // String says one tail in a sentence: "the last tail of the left panel, at its
 // bottom left corner, sews the left side seam: leave 44½ in [113 cm]".
 func (t Tail) String() string {
-	return t.text(gauge.QuarterInch.Text(t.Leave)+" ["+gauge.HalfCentimetre.Text(t.Leave)+"]", "")
-}
-
-func (t Tail) text(leave, sizes string) string {
-	which := "first"
+	which, does := "first", "is woven in"
 	if t.Last {
 		which = "last"
 	}
-	does := "is woven in"
 	if t.Seam != "" {
 		does = "sews the " + t.Seam
 	}
-	return fmt.Sprintf("the %s tail of the %s, at its %s corner%s, %s: leave %s", which, t.Piece, t.Where(), sizes, does, leave)
+	return fmt.Sprintf("the %s tail of the %s, at its %s corner, %s: leave %s [%s]", which, t.Piece, t.Where(), does,
+		gauge.QuarterInch.Text(t.Leave), gauge.HalfCentimetre.Text(t.Leave))
 }

@@ -2,10 +2,11 @@ package yarn
 
 import (
 	"strings"
+	"unicode"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/internal/number"
 	"example.com/panelmath/internal/text"
-	"example.com/panelmath/yarn/internal/plain"
 	"example.com/panelmath/yarn/internal/say"
 )
 
@@ -47,7 +48,7 @@ func (a Area) Sign() int { return a.mm2.Sign() }
 // "23225.76 sq mm". ParseArea reads it back.
 func (a Area) String() string {
 	if d, ok := a.mm2.ExactDecimal(); ok {
-		return plain.Text(d) + " sq mm"
+		return number.Text(d) + " sq mm"
 	}
 	return a.mm2.String() + " sq mm"
 }
@@ -63,7 +64,10 @@ func ParseArea(s string) (Area, error) {
 	if len(s) > text.Limit {
 		return fail("text too long; at most 10000 characters")
 	}
-	number, unit := splitUnit(s)
+	digits, unit := strings.TrimSpace(s), ""
+	if i := strings.IndexFunc(digits, unicode.IsLetter); i >= 0 {
+		digits, unit = strings.TrimSpace(digits[:i]), digits[i:]
+	}
 	name, squared := strings.CutPrefix(unit, "sq ")
 	if !squared {
 		name, squared = strings.CutSuffix(unit, "²")
@@ -72,7 +76,7 @@ func ParseArea(s string) (Area, error) {
 	if !squared || err != nil {
 		return fail("want a number and a square unit, like 1534 sq in")
 	}
-	x, err := gauge.ParseRatio(number)
+	x, err := gauge.ParseRatio(digits)
 	if err != nil {
 		return fail("want a number like 1534 or 13000/3")
 	}

@@ -69,7 +69,7 @@ func ExampleParseLength() {
 	// 230 <nil>
 	// 20.5 <nil>
 	// 785.5 <nil>
-	// 0 parse yarn length: "1,250 yd": a comma in the number; write 1250 or 12.5
+	// 0 parse yarn length: "1,250 yd": a comma in the number; write 1250 or 20.5
 	// 0 parse yarn length: "230": no unit; want yd, m, in, ft, cm or mm
 }
 

@@ -101,7 +101,7 @@ func ParseLabel(s string) (Label, error) {
 	if !ok {
 		return fail("want a length and a mass, like 230 yd = 100 g", nil)
 	}
-	if _, unit := splitUnit(a); massWord(unit) {
+	if _, err := ParseMass(a); err == nil {
 		a, b = b, a
 	}
 	var l Label
@@ -116,11 +116,6 @@ func ParseLabel(s string) (Label, error) {
 		return fail(err.Error(), err)
 	}
 	return l, nil
-}
-
-func massWord(unit string) bool {
-	_, err := ParseMassUnit(unit)
-	return err == nil
 }
 
 // MustLabel is ParseLabel for literals in tests and package variables; it panics

@@ -2,9 +2,9 @@ package yarn
 
 import (
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/internal/number"
 	"example.com/panelmath/internal/text"
 	"example.com/panelmath/yarn/internal/bound"
-	"example.com/panelmath/yarn/internal/plain"
 	"github.com/shopspring/decimal"
 )
 
@@ -27,29 +27,24 @@ type Length struct {
 // It returns a *gauge.ParseError if there is no number or no unit, the unit is
 // unknown, the number is negative or out of bounds, or the length exceeds 100 km.
 func ParseLength(s string) (Length, error) {
-	fail := func(cause string, err error) (Length, error) {
-		return Length{}, &gauge.ParseError{Kind: "yarn length", Text: s, Cause: cause, Err: err}
-	}
-	if len(s) > text.Limit {
-		return fail("text too long; at most 10000 characters", gauge.ErrBounds)
-	}
-	number, unit := splitUnit(s)
-	d, cause := readNumber(number)
-	if cause != "" {
-		return fail(cause, nil)
-	}
-	if unit == "" {
-		return fail("no unit; want yd, m, in, ft, cm or mm", nil)
+	r := reading{"yarn length", s, "230 yd"}
+	d, unit, err := r.split()
+	if err != nil {
+		return Length{}, err
 	}
 	u, err := gauge.ParseUnit(unit)
-	if err != nil {
-		return fail("unknown unit "+text.Quote(unit), nil)
+	switch l := (Length{Value: d, Unit: u}); {
+	case unit == "":
+		return Length{}, r.fail(len(s), "no unit; want yd, m, in, ft, cm or mm", nil)
+	case err != nil:
+		return Length{}, r.fail(len(s)-len(unit), "unknown unit "+text.Quote(unit)+"; want yd, m, in, ft, cm or mm", nil)
+	case d.Sign() < 0:
+		return Length{}, r.fail(0, "a negative number", nil)
+	case l.Validate() != nil:
+		return Length{}, r.bounds("longer than 100 km, or a number out of bounds")
+	default:
+		return l, nil
 	}
-	l := Length{Value: d, Unit: u}
-	if err := l.Validate(); err != nil {
-		return fail("longer than 100 km, or a number out of bounds", gauge.ErrBounds)
-	}
-	return l, nil
 }
 
 // MustLength is ParseLength for literals in tests and package variables; it
@@ -103,7 +98,7 @@ func (l Length) Measurement() gauge.Measurement {
 }
 
 // String returns "230 yd", which ParseLength reads back.
-func (l Length) String() string { return plain.Text(l.Value) + " " + l.Unit.String() }
+func (l Length) String() string { return number.Text(l.Value) + " " + l.Unit.String() }
 
 // MarshalText returns String. It returns the error of Validate.
 func (l Length) MarshalText() ([]byte, error) {

@@ -1,12 +1,10 @@
 package yarn
 
 import (
-	"strings"
-
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/internal/number"
 	"example.com/panelmath/internal/text"
 	"example.com/panelmath/yarn/internal/bound"
-	"example.com/panelmath/yarn/internal/plain"
 	"github.com/shopspring/decimal"
 )
 
@@ -23,7 +21,7 @@ func (m Margin) Validate() error {
 		return err
 	}
 	if m.Percent.LessThan(decimal.NewFromInt(-100)) || m.Percent.GreaterThan(decimal.NewFromInt(1000)) {
-		return &gauge.FieldError{Field: "Margin.Percent", Got: plain.Text(m.Percent), Want: "-100 to 1000", Err: gauge.ErrBounds}
+		return &gauge.FieldError{Field: "Margin.Percent", Got: number.Text(m.Percent), Want: "-100 to 1000", Err: gauge.ErrBounds}
 	}
 	return nil
 }
@@ -32,7 +30,7 @@ func (m Margin) Validate() error {
 func (m Margin) share() gauge.Ratio { return over(exactly(m.Percent), gauge.Int(100)) }
 
 // String returns "10%", which ParseMargin reads back.
-func (m Margin) String() string { return plain.Text(m.Percent) + "%" }
+func (m Margin) String() string { return number.Text(m.Percent) + "%" }
 
 // ParseMargin reads `10%`, `7.5 %`, `-5%`, `10 percent`. A bare number is not
 // read: 0.1 and 10 could both be meant.
@@ -40,32 +38,17 @@ func (m Margin) String() string { return plain.Text(m.Percent) + "%" }
 // It returns a *gauge.ParseError if s is none of these or breaks the bounds of
 // Margin.
 func ParseMargin(s string) (Margin, error) {
-	fail := func(cause string, err error) (Margin, error) {
-		return Margin{}, &gauge.ParseError{Kind: "margin", Text: s, Cause: cause, Err: err}
+	r := reading{"margin", s, "10%"}
+	d, unit, err := r.split()
+	if err != nil {
+		return Margin{}, err
 	}
-	if len(s) > text.Limit {
-		return fail("text too long; at most 10000 characters", gauge.ErrBounds)
-	}
-	body := strings.TrimSpace(s)
-	number, ok := strings.CutSuffix(body, "%")
-	if !ok {
-		number, ok = strings.CutSuffix(body, "percent")
-	}
-	if !ok {
-		return fail("no percent sign; want a percentage like 10%", nil)
-	}
-	number = strings.TrimSpace(number)
-	unsigned, minus := strings.CutPrefix(strings.Replace(number, "−", "-", 1), "-")
-	d, cause := readNumber(strings.TrimPrefix(unsigned, "+"))
-	if cause != "" {
-		return fail(cause, nil)
-	}
-	if minus {
-		d = d.Neg()
+	if unit != "%" && unit != "percent" {
+		return Margin{}, r.fail(len(s), "no percent sign; want a percentage like 10%", nil)
 	}
 	m := Margin{Percent: d}
-	if err := m.Validate(); err != nil {
-		return fail("want -100% to 1000%", gauge.ErrBounds)
+	if m.Validate() != nil {
+		return Margin{}, r.bounds("want -100% to 1000%")
 	}
 	return m, nil
 }

@@ -5,9 +5,9 @@ import (
 	"strings"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/internal/number"
 	"example.com/panelmath/internal/text"
 	"example.com/panelmath/yarn/internal/bound"
-	"example.com/panelmath/yarn/internal/plain"
 	"github.com/shopspring/decimal"
 )
 
@@ -98,29 +98,24 @@ type Mass struct {
 // It returns a *gauge.ParseError if there is no number or no unit, the unit is
 // unknown, the number is negative or out of bounds, or the mass exceeds 1000 kg.
 func ParseMass(s string) (Mass, error) {
-	fail := func(cause string, err error) (Mass, error) {
-		return Mass{}, &gauge.ParseError{Kind: "mass", Text: s, Cause: cause, Err: err}
-	}
-	if len(s) > text.Limit {
-		return fail("text too long; at most 10000 characters", gauge.ErrBounds)
-	}
-	number, unit := splitUnit(s)
-	d, cause := readNumber(number)
-	if cause != "" {
-		return fail(cause, nil)
-	}
-	if unit == "" {
-		return fail("no unit; want g, kg, oz or lb", nil)
+	r := reading{"mass", s, "100 g"}
+	d, unit, err := r.split()
+	if err != nil {
+		return Mass{}, err
 	}
 	u, err := ParseMassUnit(unit)
-	if err != nil {
-		return fail("unknown unit "+text.Quote(unit)+"; want g, kg, oz or lb", nil)
+	switch m := (Mass{Value: d, Unit: u}); {
+	case unit == "":
+		return Mass{}, r.fail(len(s), "no unit; want g, kg, oz or lb", nil)
+	case err != nil:
+		return Mass{}, r.fail(len(s)-len(unit), "unknown unit "+text.Quote(unit)+"; want g, kg, oz or lb", nil)
+	case d.Sign() < 0:
+		return Mass{}, r.fail(0, "a negative number", nil)
+	case m.Validate() != nil:
+		return Mass{}, r.bounds("more than 1000 kg, or a number out of bounds")
+	default:
+		return m, nil
 	}
-	m := Mass{Value: d, Unit: u}
-	if err := m.Validate(); err != nil {
-		return fail("more than 1000 kg, or a number out of bounds", gauge.ErrBounds)
-	}
-	return m, nil
 }
 
 // MustMass is ParseMass for literals in tests and package variables; it panics
@@ -165,7 +160,7 @@ func (m Mass) IsZero() bool { return m.Unit == 0 && m.Value.IsZero() }
 func (m Mass) Exact() ExactMass { return MassOf(exactly(m.Value), m.Unit) }
 
 // String returns "14.5 g", which ParseMass reads back.
-func (m Mass) String() string { return plain.Text(m.Value) + " " + m.Unit.String() }
+func (m Mass) String() string { return number.Text(m.Value) + " " + m.Unit.String() }
 
 // MarshalText returns String. It returns the error of Validate.
 func (m Mass) MarshalText() ([]byte, error) {
@@ -225,7 +220,7 @@ func (m ExactMass) Sign() int { return m.g.Sign() }
 // String returns m in grams: "14.5 g", or as a fraction, "1000/3 g".
 func (m ExactMass) String() string {
 	if d, ok := m.g.ExactDecimal(); ok {
-		return plain.Text(d) + " g"
+		return number.Text(d) + " g"
 	}
 	return m.g.String() + " g"
 }

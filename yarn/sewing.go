@@ -4,8 +4,8 @@ import (
 	"fmt"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/internal/number"
 	"example.com/panelmath/yarn/internal/bound"
-	"example.com/panelmath/yarn/internal/plain"
 	"example.com/panelmath/yarn/internal/say"
 	"github.com/shopspring/decimal"
 )
@@ -40,7 +40,7 @@ func (s Sewing) Validate() error {
 		return err
 	}
 	if s.Factor.Sign() < 0 || s.Factor.GreaterThan(decimal.NewFromInt(100)) {
-		return &gauge.FieldError{Field: "Sewing.Factor", Got: plain.Text(s.Factor), Want: "0 to 100", Err: gauge.ErrBounds}
+		return &gauge.FieldError{Field: "Sewing.Factor", Got: number.Text(s.Factor), Want: "0 to 100", Err: gauge.ErrBounds}
 	}
 	if err := s.end().Validate(); err != nil {
 		return gauge.InField("Sewing.End", err)
@@ -64,5 +64,5 @@ func (s Sewing) Seam(name string, length gauge.Measurement) (Line, error) {
 	u := s.end().Unit
 	total := length.Times(exactly(s.Factor)).Add(s.end().Measurement().Times(gauge.Int(2)))
 	return Line{Name: name, Part: Seam, Length: total,
-		Why: fmt.Sprintf("%s times %s and twice %v for the ends is %s", say.In(length, u), plain.Text(s.Factor), s.end(), say.In(total, u))}.checked()
+		Why: fmt.Sprintf("%s times %s and twice %v for the ends is %s", say.In(length, u), number.Text(s.Factor), s.end(), say.In(total, u))}.checked()
 }

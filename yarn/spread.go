@@ -4,8 +4,8 @@ import (
 	"fmt"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/internal/number"
 	"example.com/panelmath/yarn/internal/bound"
-	"example.com/panelmath/yarn/internal/plain"
 	"example.com/panelmath/yarn/internal/say"
 	"github.com/shopspring/decimal"
 )
@@ -94,7 +94,7 @@ func GaugeSpread(g gauge.Gauge, stitches, rows decimal.Decimal) (low, high gauge
 		}
 		count := exactly(side.count).Mul(gauge.Int(max(side.of, 1)))
 		if off.Sign() < 0 || off.Cmp(count) >= 0 {
-			return gauge.Ratio{}, gauge.Ratio{}, &gauge.FieldError{Field: side.field, Got: plain.Text(side.off), Want: "at least 0 and less than the count of the gauge"}
+			return gauge.Ratio{}, gauge.Ratio{}, &gauge.FieldError{Field: side.field, Got: number.Text(side.off), Want: "at least 0 and less than the count of the gauge"}
 		}
 		low, high = low.Mul(over(count, count.Add(off))), high.Mul(over(count, count.Sub(off)))
 	}

@@ -88,7 +88,7 @@ func TestBadBriefs(t *testing.T) {
 	digits := strings.Repeat("9", 10_000)
 	for _, c := range []struct{ name, path, value, want string }{
 		{"misspelt unit", "ease", `"9 inn"`, `ease: "9 inn": unknown unit "inn"`},
-		{"comma", "ease", `"9,5 in"`, `ease: "9,5 in": a comma as decimal mark; write a full stop: 20.5`},
+		{"comma", "ease", `"9,5 in"`, `ease: "9,5 in": a comma in the number; write 1250 or 20.5`},
 		{"missing field", "gauge", "", `gauge: missing`},
 		{"missing inner field", "yarn.label.mass", "", `yarn.label.mass: missing`},
 		{"unknown field", "colour", `"red"`, `colour: unknown field; want name, terms, units, gauge, hook, chart, sizes, ease, layout, length, armhole_depth, neck_drop, rows, yarn, worked_gauge, row_start, direction, hem_slit`},
@@ -108,7 +108,7 @@ func TestBadBriefs(t *testing.T) {
 		{"unknown terms", "terms", `"AU"`, ``},
 		{"unknown unit", "units", `"mm"`, `units: "mm": want in or cm`},
 		{"unknown layout", "layout", `"raglan"`, ``},
-		{"zero gauge", "gauge", `"0 sts and 9 rows = 4 in"`, `gauge: "0 sts and 9 rows = 4 in": Count: got 0, want more than 0`},
+		{"zero gauge", "gauge", `"0 sts and 9 rows = 4 in"`, `gauge: "0 sts and 9 rows = 4 in": sts: got 0, want more than 0`},
 		{"negative gauge", "gauge", `"-13 sts and 9 rows = 4 in"`, ``},
 		{"zero span", "gauge", `"13 sts and 9 rows = 0 in"`, ``},
 		{"gauge without rows", "gauge", `"13 sts = 4 in"`, `gauge: "13 sts = 4 in": no rows; want both: 12 sts and 7 rows = 4 in`},

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/gauge/hook"
 	"example.com/panelmath/grade"
 	"example.com/panelmath/grade/notation"
 )
@@ -129,10 +130,10 @@ func groupOf(c grade.Chart, label string) (grade.Group, bool) {
 	return groups[0], true
 }
 
-// hook is a hook as a line prints it: its diameter and a label.
-type hook struct {
+// printedHook is a hook as a line prints it: its diameter and a label.
+type printedHook struct {
 	line  line
-	hook  gauge.Hook
+	hook  hook.Hook
 	label string
 }
 
@@ -142,8 +143,8 @@ func (p *pattern) readHooks() {
 		if m == nil {
 			continue
 		}
-		if h, err := gauge.ParseHook(m[1]); err == nil {
-			p.printedHooks = append(p.printedHooks, hook{l, h, m[2]})
+		if h, err := hook.Parse(m[1]); err == nil {
+			p.printedHooks = append(p.printedHooks, printedHook{l, h, m[2]})
 			p.as[l.number] = "hook: " + h.String() + ", " + m[2]
 		}
 	}
@@ -154,8 +155,8 @@ func (p *pattern) hooks() []Finding {
 	var out []Finding
 	for _, x := range p.printedHooks {
 		l, h := x.line, x.hook
-		of := gauge.HooksLabelled(x.label)
-		if len(of) == 0 || slices.ContainsFunc(of, func(o gauge.Hook) bool { return o.Diameter.Equal(h.Diameter) }) {
+		of := hook.Labelled(x.label)
+		if len(of) == 0 || slices.ContainsFunc(of, func(o hook.Hook) bool { return o.Diameter.Equal(h.Diameter) }) {
 			continue // a maker's own label is none of ours
 		}
 		var want []string

@@ -25,7 +25,7 @@ type pattern struct {
 	names        map[string]statement // by lower-case name
 	inBoth       []pair
 	yarns        []yarnLine
-	printedHooks []hook
+	printedHooks []printedHook
 	blocks       []block
 	tied         map[string]bool // pairs that hang on counts: line and place in it
 	why          map[int]bool    // lines that explain a number of one size

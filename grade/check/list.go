@@ -6,7 +6,7 @@ import (
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/grade"
-	"example.com/panelmath/grade/internal/plain"
+	"example.com/panelmath/internal/number"
 	"github.com/shopspring/decimal"
 )
 
@@ -71,7 +71,7 @@ func (l List) Validate() error {
 			return bad(err)
 		}
 		if v.Abs().Cmp(decimal.NewFromInt(gauge.MaxCount)) > 0 {
-			return bad(fmt.Errorf("got %s, want at most 100000: %w", plain.Number(v), gauge.ErrBounds))
+			return bad(fmt.Errorf("got %s, want at most 100000: %w", number.Text(v), gauge.ErrBounds))
 		}
 	}
 	return nil
@@ -93,7 +93,7 @@ func validate(lists ...List) error {
 // print returns v with the list's unit.
 func (l List) print(v decimal.Decimal) string {
 	if l.Unit == 0 {
-		return plain.Number(v)
+		return number.Text(v)
 	}
 	return gauge.Length{Value: v, Unit: l.Unit}.String()
 }

@@ -5,7 +5,7 @@ import (
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/grade"
-	"example.com/panelmath/grade/internal/plain"
+	"example.com/panelmath/internal/number"
 	"github.com/shopspring/decimal"
 )
 
@@ -298,7 +298,7 @@ func Widths(counts, widths List, f Fabric) ([]Finding, error) {
 }
 
 func (f Fabric) gauge() string {
-	return plain.Number(f.Over.Count.Mul(decimal.NewFromInt(int64(max(f.Over.Of, 1))))) + " over " + f.Over.Span.String()
+	return number.Text(f.Over.Count.Mul(decimal.NewFromInt(int64(max(f.Over.Of, 1))))) + " over " + f.Over.Span.String()
 }
 
 // Sum finds sizes in which the parts do not add up to the whole. A part that is
@@ -329,7 +329,7 @@ func Sum(whole List, parts ...List) ([]Finding, error) {
 			if k > 0 {
 				text += " + "
 			}
-			text += plain.Number(p.Values[i])
+			text += number.Text(p.Values[i])
 		}
 		over := sum.Sub(whole.Values[i])
 		if over.IsZero() {

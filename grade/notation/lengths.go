@@ -7,7 +7,7 @@ import (
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/grade"
-	"example.com/panelmath/grade/internal/plain"
+	"example.com/panelmath/internal/number"
 	"example.com/panelmath/internal/text"
 )
 
@@ -135,7 +135,7 @@ func lengthsAt(s string, from, to, n int) (grade.Run[gauge.Length], int, error) 
 // String prints the lists as they are, in the house style, with decimals:
 // "48.5 (56, 66) in [123 (142, 167.5) cm]". ReadLengths reads it back.
 func (l Lengths) String() string {
-	number := func(x gauge.Length) string { return plain.Number(x.Value) }
+	number := func(x gauge.Length) string { return number.Text(x.Value) }
 	s := ""
 	if len(l.Own) > 0 {
 		s = grade.Text(l.Own, number) + " " + l.Own[0].Unit.String()

@@ -260,7 +260,7 @@ func TestReadLengthsRefuses(t *testing.T) {
 		{"48½ (56, 66) in [123 (142) cm]", 28, "2 values for 3 sizes"},
 		{"48½ (56, 66) in 123", 17, `want the other unit in brackets after the first, got "123"`},
 		{"48½ (56, 66) in [123 (142, 167.5) cm x]", 38, `unexpected "x" after the second list`},
-		{"48½ (5.6.7, 66) in", 6, `value "5.6.7": unknown unit "."`},
+		{"48½ (5.6.7, 66) in", 6, `value "5.6.7": a second decimal point`},
 		{"48½ (56, 66) in [x cm]", 18, `unknown unit "x"`},
 		{strings.Repeat("1", 10001), 10000, "text too long; at most 10000 characters"},
 	} {

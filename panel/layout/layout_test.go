@@ -107,7 +107,7 @@ func TestLayoutInvariants(t *testing.T) {
 			for _, s := range seams {
 				total += s.Sides[0].Count + s.Sides[1].Count
 				require.LessOrEqual(t, s.Pairs(), s.Sides[1].Count)
-				require.False(t, s.Length().Cmp(s.Sides[0].Length) > 0 || s.Length().Cmp(s.Sides[1].Length) > 0)
+				require.False(t, s.Length().Cmp(s.Sides[0].Length) < 0 || s.Length().Cmp(s.Sides[1].Length) < 0)
 			}
 			for _, o := range openings {
 				total += o.Count

@@ -39,10 +39,10 @@ func (s Seam) Like() bool { return s.Sides[0].Count == s.Sides[1].Count }
 // the other has more is eased in evenly.
 func (s Seam) Pairs() int { return min(s.Sides[0].Count, s.Sides[1].Count) }
 
-// Length returns the finished length of the seam: that of its shorter side, to
-// which the other is eased in.
+// Length returns the finished length of the seam: of the longer of its two
+// sides, so that the yarn for it does not run short.
 func (s Seam) Length() gauge.Measurement {
-	if s.Sides[1].Length.Cmp(s.Sides[0].Length) < 0 {
+	if s.Sides[1].Length.Cmp(s.Sides[0].Length) > 0 {
 		return s.Sides[1].Length
 	}
 	return s.Sides[0].Length

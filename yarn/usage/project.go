@@ -4,9 +4,9 @@ import (
 	"fmt"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/internal/number"
 	"example.com/panelmath/yarn"
 	"example.com/panelmath/yarn/internal/bound"
-	"example.com/panelmath/yarn/internal/plain"
 	"example.com/panelmath/yarn/internal/say"
 	"github.com/shopspring/decimal"
 )
@@ -43,7 +43,7 @@ func (p Project) Validate() error {
 		return positive("Project.Mass", p.Mass, p.Mass.Value)
 	}
 	if skeins.Sign() <= 0 || skeins.Cmp(gauge.Int(gauge.MaxCount)) > 0 {
-		return &gauge.FieldError{Field: "Project.Skeins", Got: plain.Text(p.Skeins), Want: "more than 0, at most 100000"}
+		return &gauge.FieldError{Field: "Project.Skeins", Got: number.Text(p.Skeins), Want: "more than 0, at most 100000"}
 	}
 	if !p.Left.IsZero() {
 		if err := p.Left.Validate(); err != nil {
@@ -76,11 +76,11 @@ func (p Project) Used() (yarn.Line, error) {
 		if skeins.Cmp(gauge.Int(1)) < 0 {
 			l.Less = l.Length
 		}
-		l.Why = fmt.Sprintf("%s skeins of %v are at most %s, the last one begun", plain.Text(p.Skeins), p.Label, say.In(l.Length, u))
+		l.Why = fmt.Sprintf("%s skeins of %v are at most %s, the last one begun", number.Text(p.Skeins), p.Label, say.In(l.Length, u))
 		return checked(l)
 	}
 	l.Length = p.Label.LengthOf(p.Label.Mass.Exact().Times(skeins).Sub(p.Left.Exact()))
-	l.Why = fmt.Sprintf("%s skeins of %v less %v left are %s of yarn", plain.Text(p.Skeins), p.Label, p.Left, say.In(l.Length, u))
+	l.Why = fmt.Sprintf("%s skeins of %v less %v left are %s of yarn", number.Text(p.Skeins), p.Label, p.Left, say.In(l.Length, u))
 	return checked(l)
 }
 

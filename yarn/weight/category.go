@@ -1,7 +1,7 @@
 package weight
 
 import (
-	_ "embed" // the two tables
+	_ "embed"
 	"fmt"
 	"slices"
 	"strconv"
@@ -9,7 +9,7 @@ import (
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/internal/enum"
-	"example.com/panelmath/yarn/internal/plain"
+	"example.com/panelmath/internal/number"
 	"example.com/panelmath/yarn/internal/say"
 	"example.com/panelmath/yarn/internal/table"
 	"github.com/shopspring/decimal"
@@ -77,7 +77,7 @@ func (r Range) superseded() bool { return r.Edition != "" && r.Edition != "curre
 
 // String returns "4 worsted: 9 to 10 wpi (PM)".
 func (r Range) String() string {
-	low, high := plain.Text(r.Low), plain.Text(r.High)
+	low, high := number.Text(r.Low), number.Text(r.High)
 	span := low + " to " + high
 	switch {
 	case r.Open:
@@ -132,10 +132,10 @@ func newRange(row map[string]string, name string, b Basis, low, high, unit, edit
 	r := Range{Name: name, Basis: b, Unit: unit, Edition: edition, Check: row["check"], Source: row["source"], Note: note}
 	r.Category, _ = strconv.Atoi(row["category"])
 	if low != "" {
-		r.Low = plain.Parse(low)
+		r.Low = number.Parse(low)
 	}
 	if high != "" {
-		r.High = plain.Parse(high)
+		r.High = number.Parse(high)
 	}
 	r.Open = high == ""
 	return r

@@ -6,9 +6,9 @@ import (
 	"strings"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/internal/number"
 	"example.com/panelmath/internal/text"
 	"example.com/panelmath/yarn"
-	"example.com/panelmath/yarn/internal/plain"
 )
 
 // Unit is a unit of grist: length to a mass, or mass to a length (tex, dtex,
@@ -195,7 +195,7 @@ func Together(strands ...Grist) (Grist, error) {
 func (g Grist) String() string {
 	x := g.In(MetresPer100g)
 	if d, ok := x.ExactDecimal(); ok {
-		return plain.Text(d) + " m/100 g"
+		return number.Text(d) + " m/100 g"
 	}
 	return x.String() + " m/100 g"
 }

@@ -11,6 +11,7 @@ import (
 	"strings"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/gauge/hook"
 	"example.com/panelmath/grade"
 	"example.com/panelmath/internal/text"
 	"example.com/panelmath/panel"
@@ -24,7 +25,7 @@ type Brief struct {
 	Terms       row.Terms
 	Units       gauge.Unit // Inch or Centimetre: the chart's column and the unit printed first
 	Fabric      gauge.Fabric
-	Hook        gauge.Hook
+	Hook        hook.Hook
 	Chart       grade.Chart
 	Groups      grade.Run[grade.Group]
 	Ease        grade.Ease
@@ -228,7 +229,7 @@ func (f *fields) brief(n node) (b Brief) {
 	if w, ok := o["worked_gauge"]; ok {
 		b.Fabric.Worked = read(f, w, gauge.ParseGauge)
 	}
-	b.Hook = read(f, o["hook"], gauge.ParseHook)
+	b.Hook = read(f, o["hook"], hook.Parse)
 	b.Chart = read(f, o["chart"], bodyChart)
 	b.Groups = f.groups(o["sizes"], b.Chart)
 	if e, ok := o["ease"]; ok {

@@ -3,9 +3,9 @@ package say
 
 import (
 	"strconv"
-	"strings"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/internal/number"
 )
 
 // Length prints a length for a sentence: "9.5 in (24.13 cm)", to a thousandth.
@@ -14,13 +14,7 @@ func Length(m gauge.Measurement) string {
 }
 
 // Plain prints x to at most so many places, without trailing zeros.
-func Plain(x gauge.Ratio, places int) string {
-	s := x.Text(places)
-	if strings.Contains(s, ".") {
-		s = strings.TrimRight(strings.TrimRight(s, "0"), ".")
-	}
-	return s
-}
+func Plain(x gauge.Ratio, places int) string { return number.Trim(x.Text(places)) }
 
 // AtMost prints a limit: rounded down, so that what is printed still holds.
 func AtMost(m gauge.Measurement) string {

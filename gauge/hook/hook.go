@@ -1,9 +1,11 @@
-package gauge
+package hook
 
 import (
 	"slices"
 	"strings"
 
+	"example.com/panelmath/gauge"
+	"example.com/panelmath/internal/number"
 	"example.com/panelmath/internal/text"
 	"github.com/shopspring/decimal"
 )
@@ -15,51 +17,51 @@ type Hook struct {
 	Diameter decimal.Decimal // millimetres; more than 0, at most 50
 }
 
-// ParseHook reads a diameter: "5.5 mm", "5.5mm", "0.55 cm".
+// Parse reads a diameter: "5.5 mm", "5.5mm", "0.55 cm".
 //
-// It returns a *ParseError if s is not a length of more than 0 and at most 50
-// mm. A label ("I-9") is refused with the diameters that it stands for.
-func ParseHook(s string) (Hook, error) {
-	l, err := ParseLength(s)
+// It returns a *gauge.ParseError if s is not a length of more than 0 and at most
+// 50 mm. A label ("I-9") is refused with the diameters that it stands for.
+func Parse(s string) (Hook, error) {
+	l, err := gauge.ParseLength(s)
 	if err != nil {
 		cause := "want a diameter like 5.5 mm"
-		if hooks := HooksLabelled(s); len(hooks) > 0 {
+		if hooks := Labelled(s); len(hooks) > 0 {
 			names := make([]string, len(hooks))
 			for i, h := range hooks {
 				names[i] = h.String()
 			}
 			cause = "a label, which makers use differently; write the diameter: " + strings.Join(names, " or ")
 		}
-		return Hook{}, &ParseError{Kind: "hook", Text: s, Cause: cause, Err: err}
+		return Hook{}, &gauge.ParseError{Kind: "hook", Text: s, Cause: cause, Err: err}
 	}
-	d, ok := l.Measurement().In(Millimetre).ExactDecimal()
+	d, ok := l.Measurement().In(gauge.Millimetre).ExactDecimal()
 	h := Hook{Diameter: d}
 	if h.Validate() != nil || !ok {
-		return Hook{}, &ParseError{Kind: "hook", Text: s, Cause: "want more than 0 and at most 50 mm", Err: ErrBounds}
+		return Hook{}, &gauge.ParseError{Kind: "hook", Text: s, Cause: "want more than 0 and at most 50 mm", Err: gauge.ErrBounds}
 	}
 	return h, nil
 }
 
-// MustHook is ParseHook for literals in tests and package variables; it panics
-// when s is not a hook.
-func MustHook(s string) Hook {
-	return text.Must("gauge.MustHook", s, ParseHook)
+// Must is Parse for literals in tests and package variables; it panics when
+// s is not a hook.
+func Must(s string) Hook {
+	return text.Must("hook.Must", s, Parse)
 }
 
-// Validate returns a *FieldError if the diameter is not more than 0 and at most
-// 50 mm.
+// Validate returns a *gauge.FieldError if the diameter is not more than 0 and at
+// most 50 mm.
 func (h Hook) Validate() error {
-	if err := checkNumber("Hook.Diameter", h.Diameter); err != nil {
-		return err
+	if got, want := number.Outside(h.Diameter); got != "" {
+		return &gauge.FieldError{Field: "Hook.Diameter", Got: got, Want: want, Err: gauge.ErrBounds}
 	}
 	if h.Diameter.Sign() <= 0 || h.Diameter.Cmp(decimal.NewFromInt(50)) > 0 {
-		return &FieldError{Field: "Hook.Diameter", Got: plain(h.Diameter), Want: "more than 0 and at most 50", Err: ErrBounds}
+		return &gauge.FieldError{Field: "Hook.Diameter", Got: number.Text(h.Diameter), Want: "more than 0 and at most 50", Err: gauge.ErrBounds}
 	}
 	return nil
 }
 
-// String returns "5.5 mm", which ParseHook reads back.
-func (h Hook) String() string { return plain(h.Diameter) + " mm" }
+// String returns "5.5 mm", which Parse reads back.
+func (h Hook) String() string { return number.Text(h.Diameter) + " mm" }
 
 // MarshalText returns String. It returns the error of Validate.
 func (h Hook) MarshalText() ([]byte, error) {
@@ -69,9 +71,9 @@ func (h Hook) MarshalText() ([]byte, error) {
 	return []byte(h.String()), nil
 }
 
-// UnmarshalText reads what ParseHook reads.
+// UnmarshalText reads what Parse reads.
 func (h *Hook) UnmarshalText(b []byte) error {
-	return text.Read(h, b, ParseHook)
+	return text.Read(h, b, Parse)
 }
 
 // US returns the current US label, "I-9", or "" where the size has none. Where
@@ -105,32 +107,32 @@ func (h Hook) label(s Scheme) string {
 
 // Labels returns every label that the table has for the size, the standard's
 // before those of single makers; none for a size that is not in the table.
-func (h Hook) Labels() []HookLabel {
+func (h Hook) Labels() []Label {
 	if h.Validate() != nil {
 		return nil
 	}
-	var out []HookLabel
-	for _, row := range hookTable {
-		if h.Diameter.Equal(row.diameter()) {
-			out = append(out, row.HookLabel)
+	var out []Label
+	for _, r := range table {
+		if h.Diameter.Equal(r.diameter()) {
+			out = append(out, r.Label)
 		}
 	}
 	return out
 }
 
-// HooksLabelled returns the hooks, thinnest first, to which some maker gives
+// Labelled returns the hooks, thinnest first, to which some maker gives
 // the label: several for "P-16" or for most steel numbers, none for an unknown
 // label. Case does not matter, and "I/9" and "I 9" are "I-9".
-func HooksLabelled(label string) []Hook {
+func Labelled(label string) []Hook {
 	if len(label) > text.Limit {
 		return nil
 	}
 	var out []Hook
 	want := fold(label)
-	for _, row := range hookTable {
-		same := func(h Hook) bool { return h.Diameter.Equal(row.diameter()) }
-		if fold(row.Text) == want && !slices.ContainsFunc(out, same) {
-			out = append(out, Hook{Diameter: row.diameter()})
+	for _, r := range table {
+		same := func(h Hook) bool { return h.Diameter.Equal(r.diameter()) }
+		if fold(r.Text) == want && !slices.ContainsFunc(out, same) {
+			out = append(out, Hook{Diameter: r.diameter()})
 		}
 	}
 	slices.SortFunc(out, func(a, b Hook) int { return a.Diameter.Cmp(b.Diameter) })
@@ -155,9 +157,9 @@ func (h Hook) next(side int) (best Hook, ok bool) {
 	if h.Validate() != nil {
 		return Hook{}, false
 	}
-	for _, row := range hookTable {
-		d := row.diameter()
-		if row.sold() && d.Cmp(h.Diameter) == side && (!ok || d.Cmp(best.Diameter) == -side) {
+	for _, r := range table {
+		d := r.diameter()
+		if r.sold() && d.Cmp(h.Diameter) == side && (!ok || d.Cmp(best.Diameter) == -side) {
 			best, ok = Hook{Diameter: d}, true
 		}
 	}
