@@ -22,6 +22,7 @@ type relation struct {
 	counts []gauge.Ratio
 	lists  []grade.Run[gauge.Length] // as printed, the same in one unit or two
 	exact  bool                      // every list is rounded from the exact length, in quarters and halves
+	step   int                       // of the legal counts, where lengths need not be exact; 0 stands for 1
 	alone  bool                      // counts and lengths are lists as printed, which may stand one size off
 	less   []gauge.Length            // what the length is less than the count makes, by size: the body of an ease; nil for nothing
 	plus   []gauge.Measurement       // what the other direction makes of it, by size; nil for nothing
@@ -182,29 +183,43 @@ func (p *pattern) mirrored(s statement) []Finding {
 }
 
 // sameLength holds two sums of lengths against each other. Every part may be off
-// by half of a quarter inch, or of half a centimetre.
+// by half of a quarter inch, or of half a centimetre; two lists in one unit may
+// not.
 func (p *pattern) sameLength(l line, a, b side) []Finding {
 	var out []Finding
-	x, y := a.total, b.total
-	slack := halfQuarter.Measurement()
-	if a.unit != gauge.Inch {
-		slack = halfHalf.Measurement()
+	var slack gauge.Measurement
+	if a.many()+b.many() > 2 || a.unit != b.unit {
+		slack = a.slack().Add(b.slack())
 	}
-	for i := range x {
-		got, want := gauge.MeasurementOf(x[i], a.unit), gauge.MeasurementOf(y[i], b.unit)
+	for i := range a.total {
+		got, want := gauge.MeasurementOf(a.total[i], a.unit), gauge.MeasurementOf(b.total[i], b.unit)
 		off := got.Sub(want)
 		if off.Sign() < 0 {
 			off = want.Sub(got)
 		}
-		many := 0
-		if n := len(a.terms) + len(b.terms); n > 2 || !a.terms[0].list || !b.terms[0].list {
-			many = n - 1
-		}
-		if off.Cmp(slack.Times(gauge.Int(many))) > 0 {
-			out = append(out, Finding{Line: l.number, Name: l.name, Size: p.label(i), Got: a.length(x[i]), Want: b.length(y[i]), Why: a.text + " beside " + b.text})
+		if off.Cmp(slack) > 0 {
+			out = append(out, Finding{Line: l.number, Name: l.name, Size: p.label(i), Got: a.length(a.total[i]), Want: b.length(b.total[i]), Why: a.text + " beside " + b.text})
 		}
 	}
 	return once(out, p.n)
+}
+
+// many returns how many printed lengths a side adds up.
+func (s side) many() int {
+	n := 0
+	for _, t := range s.terms {
+		n += t.many
+	}
+	return n
+}
+
+// slack returns how far rounding may have put a side off.
+func (s side) slack() gauge.Measurement {
+	half := halfHalf
+	if s.unit == gauge.Inch {
+		half = halfQuarter
+	}
+	return half.Measurement().Times(gauge.Int(s.many()))
 }
 
 // length prints a length of the side in its own unit.
@@ -217,6 +232,9 @@ func (s side) length(v gauge.Ratio) string {
 func (p *pattern) relation(s statement, l, c side) relation {
 	r := relation{line: s.line, name: s.line.name, what: c.text, kind: c.kind, counts: c.total,
 		worked: isWorked.MatchString(s.line.name), alone: true}
+	for _, rule := range s.rules {
+		r.step = max(r.step, rule.Multiple)
+	}
 	list := make(grade.Run[gauge.Length], p.n)
 	unit := l.unit
 	switch unit { // a ruler shows inches or centimetres
@@ -282,8 +300,8 @@ func (r relation) right(over gauge.Over, g gauge.Grid, l gauge.Length, i int) bo
 	if err != nil {
 		return true
 	}
-	off := x.Sub(r.counts[i]).Mul(gauge.Int(2))
-	return off.Cmp(gauge.Int(1)) <= 0 && off.Cmp(gauge.Int(-1)) >= 0
+	off, step := x.Sub(r.counts[i]).Mul(gauge.Int(2)), gauge.Int(max(r.step, 1))
+	return off.Cmp(step) <= 0 && off.Cmp(step.Mul(gauge.Int(-1))) >= 0
 }
 
 // fits reports whether all lengths are right at a gauge.
@@ -501,8 +519,9 @@ func counts(span gauge.Measurement, all []relation) (low, high gauge.Ratio, ok b
 				from, to := n.Mul(least), n.Mul(most)
 				if !r.exact { // or the count is the nearest
 					each, _ := span.Per(m)
-					from = smaller(from, n.Sub(share(1, 2)).Mul(each))
-					to = larger(to, n.Add(share(1, 2)).Mul(each))
+					half := share(max(r.step, 1), 2)
+					from = smaller(from, n.Sub(half).Mul(each))
+					to = larger(to, n.Add(half).Mul(each))
 				}
 				if !ok || from.Cmp(low) > 0 {
 					low = from

@@ -149,7 +149,7 @@ var (
 	stepSlit  = regexp.MustCompile(`Leave (` + listForm + `) ` + ends + `, `)
 	stepPairs = regexp.MustCompile(`\b[Jj]oin (` + listForm + `) pairs of ` + ends)
 	stepOpen  = regexp.MustCompile(`stop at the markers: (` + listForm + `) ` + ends + `, `)
-	stepEnds  = regexp.MustCompile(`\bJoin (?:the whole short end, )?(` + listForm + `) ` + ends + `\b`)
+	stepEnds  = regexp.MustCompile(`\bJoin (?:the whole [^,.]*, )?(` + listForm + `) ` + ends + `\b`)
 	stepPass  = regexp.MustCompile(`pass over (` + listForm + `) of the (` + listForm + `),`)
 	stepOnto  = regexp.MustCompile(`to (` + listForm + `) ` + ends + ` of the armhole`)
 	stepFold  = regexp.MustCompile(`\b[Tt]he fold (?:at the shoulder )?lies (` + listForm + `) ` + ends + ` from either`)

@@ -94,9 +94,12 @@ func (p *pattern) readLine(l line, section string) error {
 	if p.as[l.number] != "" {
 		return nil
 	}
-	if isGauge.MatchString(l.name) || strings.Contains(section, "gauge") || strings.Contains(section, "tension") {
+	if isGauge.MatchString(l.name) || isWorked.MatchString(l.name) || strings.Contains(section, "gauge") || strings.Contains(section, "tension") {
 		if err := p.readGauge(l); !errors.Is(err, errProse) {
 			return err
+		}
+		if isGauge.MatchString(l.name) {
+			return nil // in words, or in clusters
 		}
 	}
 	if ok, err := p.readYarn(l); ok || err != nil {
@@ -200,6 +203,9 @@ func (p *pattern) bracketed() {
 
 func labels(list string) (grade.Run[string], error) {
 	list = strings.TrimSuffix(strings.TrimSpace(list), ".")
+	if first, rest, ok := strings.Cut(list, ","); ok && !strings.ContainsAny(list, "([") {
+		list = first + " (" + rest + ")"
+	}
 	if dashSizes.MatchString(list) && !strings.ContainsAny(list, "([,") {
 		parts := strings.Split(list, "-")
 		for i := range parts {
@@ -245,19 +251,25 @@ func (p *pattern) label(i int) string {
 }
 
 var (
-	isGauge    = regexp.MustCompile(`(?i)\b(?:gauge|tension)\b`)
-	isWorked   = regexp.MustCompile(`(?i)on the hook|before wash|before block|unwashed|unblocked|as worked`)
-	gaugeNoun  = regexp.MustCompile(`^(\S+) (?:sc|hdc|dc|tr|htr|dtr)\b`) // what the stitches are
-	gaugeOther = regexp.MustCompile(`[(\[](?:about )?([^()\[\]]*=[^()\[\]]*)[)\]]`)
-	gaugeStop  = regexp.MustCompile(`, in |, after |, wash| in (?:the )?(?:pattern|hdc|dc|sc|tr|htr|st)|[.;]\s|[.;]?$|\s*[\[(/]| using | with `)
+	isGauge     = regexp.MustCompile(`(?i)\b(?:gauge|tension)\b`)
+	isWorked    = regexp.MustCompile(`(?i)on the hook|before wash|before block|unwashed|unblocked|as worked`)
+	gaugeNoun   = regexp.MustCompile(`^(\S+) (?:sc|hdc|dc|tr|htr|dtr)\b`) // what the stitches are
+	gaugeAbout  = regexp.MustCompile(`^(?i:about|approx\.?|approximately) `)
+	gaugeInch   = regexp.MustCompile(`(?:/| per )(?:inch|in)\b`)
+	gaugePer    = regexp.MustCompile(`(sts?|stitches|rows?)/(\d)`)
+	gaugeCounts = regexp.MustCompile(`\b(?:sts?|stitch(?:es)?|rows?)\b`)
+	gaugeOther  = regexp.MustCompile(`[(\[](?:about )?([^()\[\]]*=[^()\[\]]*)[)\]]`)
+	gaugeStop   = regexp.MustCompile(`, in |, after |, wash| in (?:the )?(?:pattern|hdc|dc|sc|tr|htr|st)|[.;]\s|[.;]?$|\s*[\[(/]| using | with `)
 )
 
 // readGauge reads `12 sts and 10 rows = 4 in`, or one direction alone. What follows
 // the gauge is prose.
 func (p *pattern) readGauge(l line) error {
+	l.body = gaugeAbout.ReplaceAllString(l.body, "")
 	if l.body == "" || l.body[0] < '0' || l.body[0] > '9' {
 		return errProse
 	}
+	l.body = gaugePer.ReplaceAllString(gaugeInch.ReplaceAllString(l.body, " = 1 in"), "$1 = $2")
 	l.body = gaugeNoun.ReplaceAllString(l.body, "$1 sts")
 	var other gauge.Gauge
 	if m := gaugeOther.FindStringSubmatch(l.body); m != nil {
@@ -287,7 +299,7 @@ func (p *pattern) readGauge(l line) error {
 		p.as[l.number] = "gauge " + t.String()
 		return nil
 	}
-	if !isGauge.MatchString(l.name) {
+	if !isGauge.MatchString(l.name) || !gaugeCounts.MatchString(l.body) {
 		return errProse
 	}
 	return unreadable(l.number, "%s: %w", l.name, first)

@@ -58,9 +58,12 @@ func TestErrata(t *testing.T) {
 
 			code, out, errs = cli("", name+".right.txt")
 			require.Equal(t, 0, code, out+errs)
-			require.Empty(t, out)
-			require.Empty(t, errs)
+			require.Empty(t, out+errs)
 		})
+	}
+	for _, file := range files(t, "testdata/*/*.right.txt") {
+		code, out, errs := cli("", "-remarks", file)
+		require.Equal(t, 0, code, file+"\n"+out+errs)
 	}
 	for _, file := range files(t, "testdata/errata/*.txt") {
 		b, err := os.ReadFile(file)
@@ -130,5 +133,74 @@ func TestReadme(t *testing.T) {
 		require.Equal(t, 0, code, l+"\n"+out+errs)
 		_, out, _ = cli(l, "-read")
 		require.Regexp(t, `line 2 .(equation|list)`, out, l)
+	}
+}
+
+// TestUsualWays: rows and gauges as they are written elsewhere.
+func TestUsualWays(t *testing.T) {
+	for _, c := range []struct{ name, text, want string }{
+		{"dash without blanks", "Row 1: Ch 21, sc in 2nd ch from hook and in each ch across—20 sc.\nRow 2: Ch 1, sc in each st across, turn—21 sc.", "line 2, Row 2: got 21, want 20: the row makes 20\n"},
+		{"turn after the chain", "Row 1: Ch 21; sc in second ch from hook and in each ch across. (20 sts)\nRow 2: Ch 1, turn, sc in each st across. (21 sts)", "line 2, Row 2: got 21, want 20: the row makes 20\n"},
+		{"foundation apart, counts after a colon", "Foundation: Ch 21.\nRow 1: Sc in 2nd ch from hook and in each ch across: 20 sc.\nRow 2: Ch 1, 2 sc in first st, sc in each st to last st, 2 sc in last st: 23 sc", "line 3, Row 2: got 23, want 22: the row makes 22\n"},
+		{"chain on a line of its own, two rows at once", "Ch 21.\nRow 1: Sc in 2nd ch from hook, sc in each ch across. 20 sc\nRows 2 and 3: Ch 1, sc in each st across. 21 sc", "line 3, Rows 2–3: got 21, want 20: the row makes 20\n"},
+		{"row by another's number", "Row 1: Fhdc 20.\nRow 2: Hdc in each st across. 20 sts\nRows 3-9: Rep Row 2. 21 sts", "line 3, Rows 3-9: got 21, want 20: the row makes 20\n"},
+		{"row over two lines", "Row 1: Fdc 20,\n(21 sts)", "line 1, Row 1: got 21, want 20: the row makes 20\n"},
+		{"rows without a number", "Row 1: Fhdc 20.\nRow 2: Hdc in each st across. 20 sts\nRep Row 2 until piece measures 9 in.\nNext row: Sc in each st across. 20 sts\nNext row: Sc in each st across. 21 sts", "line 5, Next row: got 21, want 20: the row makes 20\n"},
+		{"row passed over", "Row 1: Fhdc 20.\n// Row 2: in seed stitch\nRow 3: Hdc in each st across. 20 sts\nRow 4: Hdc in each st across. 21 sts", "line 4, Row 4: got 21, want 20: the row makes 20\n"},
+		{"per inch", "Gauge: 4 sts per inch\nWidth: 20 in = 90 sts", "line 2, Width: got 20 in, want 22½ in: 90 sts at 4 sts = 1 in make that; 20 in take about 80 sts; or the gauge is about 4.5 sts = 1 in\n"},
+		{"per four inches", "Gauge: approx. 16 sts/4\"\nWidth: 20 in = 90 sts", "line 2, Width: got 20 in, want 22½ in: 90 sts at 16 sts = 4 in make that; 20 in take about 80 sts; or the gauge is about 18 sts = 4 in\n"},
+		{"over two spans", "Tension: 18 tr and 9 rows = 10 cm (about 19 sts and 9.1 rows = 4 in)", "line 1, Tension: got 19 sts = 4 in, want 18 sts = 4 in: 18 sts = 10 cm is that\n"},
+		{"sizes with commas", "Sizes: S, M, L\nBust: 34 (36) in", "line 2, Bust: got 34 (36): a list of 2 values where the text has 3 sizes\n"},
+		{"rows for other sizes", "Sizes: S (M, L)\nRow 1: Fhdc 20 (22).", "line 2, Row 1: got 20 (22): a list of 2 values where the text has 3 sizes\n"},
+		{"gauge in clusters", "Gauge: 4 shells = 4 in", ""},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			code, out, errs := cli(c.text)
+			require.Empty(t, errs)
+			require.Equal(t, c.want, out)
+			require.Equal(t, c.want != "", code == 1)
+		})
+	}
+}
+
+func TestUnreadable(t *testing.T) {
+	for _, c := range []struct{ name, text, want string }{
+		{"stray mark", "Sizes: S (M, L\n", `line 1: sizes: parse size list: "S (M, L": the bracket "(" is not closed`},
+		{"unit of an equation", "\nBack width: 20 inn = 80 sts", `line 2: Back width: can't read " inn = 80 sts"; want a list of sizes with sts, rows, in or cm, the name of a line before it, +, -, x or =, and after a comma a rule (multiple of 6 + 1, odd, even) or centred`},
+		{"unlike things", "Back: 20 sts + 3 rows = 80 sts", `line 1: Back: adds or multiplies unlike things: "3 rows" beside "20 sts"`},
+		{"gauge", "Gauge: 12 sts = 4 inn", `line 1: Gauge: parse count over a span: "12 sts = 4 inn": unknown unit "inn"`},
+		{"row", "Row 1: Fhdc 20.\nRow 2: Hdc in each stt across.", `line 2: column 20: read "stt", want st or a ch-m sp; // before a row passes it over`},
+		{"yarn with a comma", "Yarn: 6 skeins of 200 yd, 1,150 yd", `line 1: Yarn: a comma in the number "1,150"; write 1150`},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			code, out, errs := cli(c.text)
+			require.Equal(t, 2, code)
+			require.Empty(t, out)
+			require.Equal(t, c.want+"\n", errs)
+		})
+	}
+}
+
+func TestEquations(t *testing.T) {
+	for _, c := range []struct{ name, text, want string }{
+		{"lengths add up", "Back: 12 in = 3 in + 6 in + 3 in", ""},
+		{"lengths do not", "Back: 12 in = 3 in + 6 in + 4 in", "line 1, Back: got 12 in, want 13 in: 12 in beside 3 in + 6 in + 4 in\n"},
+		{"lengths in two units", "Back: 30.5 cm = 12 in", ""},
+		{"lengths in two units that differ", "Back: 33 cm = 12 in", "line 1, Back: got 33 cm, want 12 in: 33 cm beside 12 in\n"},
+		{"each part rounded", "Round: 44½ in = 4 x 11 in", ""},
+		{"skeins times length", "Yarn: 4 skeins x 400 yd = 1500 yd", "line 1, Yarn: got 1500 yd, want 1600 yd: 4 × 400 yd is 1600 yd\n"},
+		{"grams by the label", "Yarn: 200 yd = 100 g per skein: 4 skeins, 700 yd, 450 g", "line 1, Yarn: got 450 g, want 350 g: 700 yd at 200 yd = 100 g\n"},
+		{"one length of yarn for a garment that grows", "Sizes: S (M)\nBust: 34 (44) in\nYarn: 900 yd", "line 3, Yarn: got 900 yd for all sizes, want more for the larger sizes: Bust (line 2) grows from size to size\n"},
+		{"no gauge", "Width: 20 in = 80 sts", "line 1, Width: got a length and a count, want a line with the gauge: 12 sts = 4 in: without it they can't be held against each other\n"},
+		{"length and a plain number", "Gauge: 12 sts = 4 in\nWidth: 20 in = 60", "line 2, Width: got 60, want sts or rows: a length goes with a count of stitches or of rows\n"},
+		{"rows", "Gauge: 10 rows = 4 in\nLength: 20 (22) in = 50 (60) rows", "line 2, Length, size 2: got 22 in, want 24 in: 60 rows at 10 rows = 4 in make that; 22 in take about 55 rows; or the gauge is about 11 rows = 4 in\n"},
+		{"worked gauge", "Gauge: 12 sts = 4 in\nOn the hook: 15 sts = 4 in\nWidth before washing: 16 in = 60 sts\nWidth: 20 in = 60 sts", ""},
+		{"once for a count that is meant at each end", "Sleeve: 35 sts + 9 sts at each end = 44 sts", "line 1, Sleeve: got 44, want 53, or other parts: the parts add up to 35 + 18 = 53; it adds up if 9 sts at each end is meant once\n"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			_, out, errs := cli(c.text)
+			require.Empty(t, errs)
+			require.Equal(t, c.want, out)
+		})
 	}
 }

@@ -21,15 +21,33 @@ type block struct {
 }
 
 var (
-	rowLine  = regexp.MustCompile(`^(?i:(?:rows?|rnds?)\s*\d[^:]{0,79}:|(?:next|last|foundation|setup) row\b[^:]{0,79}:|foundation:|(?:rep(?:eat)?|work) rows?\s*\d|the last row, row|ch(?:ain)?\s+\d[\d\s(),:\[\]]*\.?$)`)
+	rowLine  = regexp.MustCompile(`^(?i:(?:rows?|rnds?)\s*\d[^:]{0,79}:|(?:next|last|foundation|setup) row\b[^:]{0,79}:|foundation: *[a-z]|(?:rep(?:eat)?|work) rows?\s*\d|the last row, row|ch(?:ain)?\s+\d[\d\s(),:\[\]]*\.?$)`)
 	rowFirst = regexp.MustCompile(`^(?i:(?:rows?|rnds?)\s*1\b|foundation|setup|ch(?:ain)?\s)`)
 	rowChain = regexp.MustCompile(`^(?i:ch(?:ain)?\s)`)
 	rowUntil = regexp.MustCompile(`^(?i:(?:rep|work)\w* rows?\b.*\b(?:until|for (?:another )?` + numberForm + `\s*` + unitForm + `))`)
 )
 
-// A chain that counts stands on the first stitch; package row knows that, and
-// does not read it said again.
-var firstSkipped = regexp.MustCompile(`(?i)(counts as (?:a |first |the )*[a-z]+\)?),? (?:sk|skip|miss) (?:the )?(?:first|1st) (?:st|stitch|[a-z]{2,3}),`)
+// usualWays are ways to write rows that package panel/proof does not read, and
+// the same as it does.
+var usualWays = [...]struct {
+	form *regexp.Regexp
+	as   string
+}{
+	{regexp.MustCompile(`—(\d)`), " — $1"},
+	{regexp.MustCompile(`^(?i:foundation(?: row)?): *((?i:ch(?:ain)?) \d[\d\s(),:\[\]]*\.?)$`), "$1"},
+	{regexp.MustCompile(`^((?i:rows|rnds)) (\d+) (?:and|&|to) (\d+)`), "$1 $2–$3"},
+	{regexp.MustCompile(`: (` + listForm + ` [a-z]+)\.?$`), ". $1"},
+	{regexp.MustCompile(`^([^:]*: *(?i:ch(?:ain)?) \d+(?: \([^)]*\))?), (?i:turn)[,;] `), "$1, "},
+	// A chain that counts stands on the first stitch, which needs no second word.
+	{regexp.MustCompile(`(?i)(counts as (?:a |first |the )*[a-z]+\)?),? (?:sk|skip|miss) (?:the )?(?:first|1st) (?:st|stitch|[a-z]{2,3}),`), "$1,"},
+}
+
+func usual(row string) string {
+	for _, w := range usualWays {
+		row = w.form.ReplaceAllString(row, w.as)
+	}
+	return row
+}
 
 // asRow is a row told by the number of another: `Rows 3–50: Rep Row 2.`
 var (
@@ -63,7 +81,7 @@ func (p *pattern) addRow(l line) {
 		p.as[l.number] = "rows without a number; those after it are checked from their own counts on"
 		return
 	}
-	if b := p.open; len(b) > 0 && rowFirst.MatchString(l.text) && !(len(b) == 1 && rowChain.MatchString(b[0].text)) {
+	if b := p.open; len(b) > 0 && rowFirst.MatchString(l.text) && !(len(b) == 1 && rowChain.MatchString(usual(b[0].text))) {
 		p.endBlock()
 	}
 	p.open = append(p.open, l)
@@ -113,7 +131,7 @@ func (b *block) read(terms row.Terms) error {
 		if i > 0 {
 			s.WriteString(strings.Repeat("\n", l.number-b.lines[i-1].number))
 		}
-		s.WriteString(firstSkipped.ReplaceAllString(said(l.text, told), "$1,"))
+		s.WriteString(said(usual(l.text), told))
 	}
 	var err error
 	b.text, err = proof.Parse(s.String(), terms)
@@ -121,7 +139,7 @@ func (b *block) read(terms row.Terms) error {
 	if errors.As(err, &syntax) {
 		at := *syntax
 		at.Line += first - 1
-		return unreadable(at.Line, "%s", strings.TrimPrefix(at.Error(), "row: line "+strconv.Itoa(at.Line)+", "))
+		return unreadable(at.Line, "%s; // before a row passes it over", strings.TrimPrefix(at.Error(), "row: line "+strconv.Itoa(at.Line)+", "))
 	}
 	if err != nil {
 		return unreadable(first, "the rows from here on: %w", err)

@@ -60,6 +60,7 @@ type term struct {
 	values []gauge.Ratio // one for each size, sign and all; of a length in unit
 	ends   bool          // "at each end": counted twice
 	list   bool          // one list as it is printed
+	many   int           // how many of that list it is
 }
 
 var (
@@ -207,8 +208,14 @@ func (p *pattern) product(s string) (term, string, error) {
 		if t.kind != plain && next.kind != plain {
 			return t, rest, fmt.Errorf("%w: %s times %s", errKinds, text.Quote(t.text), text.Quote(next.text))
 		}
+		factor := t
 		if t.kind == plain {
 			t.kind, t.unit = next.kind, next.unit
+		} else {
+			factor = next
+		}
+		if n, err := factor.values[0].Ceil(); err == nil {
+			t.many = min(max(t.many*n, 1), gauge.MaxCount)
 		}
 		t.list = false
 		for i := range t.values {
@@ -224,7 +231,7 @@ func (p *pattern) product(s string) (term, string, error) {
 		return t, s, err
 	}
 	if m := termEnds.FindString(rest); m != "" {
-		rest, t.ends, t.list = rest[len(m):], true, false
+		rest, t.ends, t.list, t.many = rest[len(m):], true, false, 2*t.many
 		for i := range t.values {
 			t.values[i] = t.values[i].Mul(gauge.Int(2))
 		}
@@ -264,6 +271,7 @@ func (p *pattern) item(s string) (term, string, error) {
 
 // fill gives a term its values, one for each size.
 func (p *pattern) fill(t term, list, rest string) (term, string, error) {
+	t.many = 1
 	got, err := notation.Read(list, 0, number)
 	if err != nil {
 		return t, rest, err
@@ -291,7 +299,7 @@ func (p *pattern) named(s string) (term, string, error) {
 			continue
 		}
 		of := q.sides[0]
-		return term{text: q.line.name, kind: of.kind, unit: of.unit, values: slices.Clone(of.total)}, s[n:], nil
+		return term{text: q.line.name, kind: of.kind, unit: of.unit, values: slices.Clone(of.total), many: 1}, s[n:], nil
 	}
 	return term{}, s, errors.New("can't read " + text.Quote(s))
 }

@@ -44,7 +44,7 @@ var (
 	massList  = regexp.MustCompile(`(` + listForm + `)\s*` + massUnit)
 	thousands = regexp.MustCompile(`\d,\d{3}\b`)
 	// one skein: `of 200 yd`, `x 400 yd =`, `230 yd = 100 g per skein`, `(200 yd / 100 g) each`
-	ofEach = []*regexp.Regexp{
+	ofEach = [...]*regexp.Regexp{
 		regexp.MustCompile(`(?i)` + skeinsIn + `(?:,? (?:of|at|each)(?: about)?| ?[x×]| ?\() ?(` + numberForm + `) ?` + yarnUnit + `(?: ?(?:[/=(]|or|per) ?(` + numberForm + `)? ?` + massUnit + `\)?)?`),
 		regexp.MustCompile(`(?i)(` + numberForm + `) ?` + yarnUnit + `(?: ?(?:[/=(]|or|per) ?(` + numberForm + `)? ?` + massUnit + `\)?)? ?(?:per|each|a) (?:` + skeinsIn + `)`),
 		regexp.MustCompile(`(?i)(` + numberForm + `) ?` + yarnUnit + ` ?(?:[/=]|per) ?(` + numberForm + `)? ?` + massUnit),
