@@ -9,6 +9,7 @@ import (
 	"io"
 	"slices"
 	"strings"
+	"unicode"
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/gauge/hook"
@@ -161,7 +162,7 @@ func cause(err error) string {
 		return fit.Cause()
 	case errors.As(err, &p):
 		// Without the library's name of the field: "Ease.Value: got ...".
-		if name, rest, ok := strings.Cut(p.Cause, ": got "); ok && !strings.ContainsAny(name, " \"") {
+		if name, rest, ok := strings.Cut(p.Cause, ": got "); ok && name != "" && unicode.IsUpper(rune(name[0])) {
 			return "got " + rest
 		}
 		return p.Cause
