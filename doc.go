@@ -11,9 +11,10 @@
 // Imports run upwards only: grade uses gauge, panel uses grade, and so on. An
 // app that needs lengths and counts imports gauge alone. A concept that is not
 // always needed has a package of its own below: panel/row reads written rows,
-// panel/proof checks a printed plan, panel/schematic draws, grade/fit chooses
-// sizes and groups, grade/check looks at lists of sizes, seam/spread joins
-// unlike edges, yarn/weight substitutes, yarn/stash asks what a stash makes.
+// panel/proof checks a printed plan, panel/schematic draws, gauge/hook knows
+// the labels of hooks, grade/fit chooses sizes and groups, grade/check looks at
+// lists of sizes, seam/spread joins unlike edges, yarn/weight substitutes,
+// yarn/stash asks what a stash makes.
 //
 // # For a reader who does not crochet
 //

@@ -83,7 +83,13 @@
 //	Grid         quarter inch
 //
 // Fractions are those of a tape measure (to 1/32) and fifths and tenths, which
-// are exact decimals; a comma as decimal mark is refused with a hint.
+// are exact decimals, and less than 1: 11/2 in may have been 1 1/2 in. A comma in
+// a number is refused as well: 1,250 may be meant as 1250 or as 1.25. Names are
+// read whatever their case.
+//
+// Structs have the field names that go doc shows; a fabric is
+//
+//	{"worked": "12.5 sts and 9 rows = 4 in", "finished": "13 sts and 9 rows = 4 in"}
 //
 // # Vectors
 //

@@ -339,8 +339,8 @@ func TestUnfinished(t *testing.T) {
 func TestStarts(t *testing.T) {
 	p := Plan{Opening: rows("fhdc", "sc in each st across", "sl st in each st across", "ch 3 (counts as dc), dc in next st, dc in each st across"), Repeat: rows("sc in each st across", lace), Closing: rows("sk 1, sc in each st across")}
 	require.Equal(t, []string{
-		"At the start of each row that begins with a dc, ch 1 (does not count as a st); work the first dc into the first st.",
-		"At the start of each row that begins with a tr, ch 3 (does not count as a st); work the first tr into the first st.",
+		"At the start of each row that begins with dc, ch 1 (does not count as a st); work the first dc into the first st.",
+		"At the start of each row that begins with tr, ch 3 (does not count as a st); work the first tr into the first st.",
 	}, p.Starts(ChainDoesNotCount, row.UK))
 	require.Len(t, p.Starts(ChainCounts, row.US), 2)
 	require.Len(t, p.Starts(NoChain, row.US), 1)

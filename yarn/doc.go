@@ -69,11 +69,11 @@
 //	Area       "23225.76 sq mm"    reads 36 sq in, 36 in², 0.25 sq m
 //	ExactMass  "14.5 g"            or a fraction, "100/3 g"
 //
-// A comma in a number is refused: 1,250 yd may be meant as 1250 or as 1.25. In
-// JSON a label is {"length": "230 yd", "mass": "100 g"}; a swatch {"width": "6
-// in", "height": "6 in", "mass": "14.5 g"} or "yarn" for "mass", with "reading":
-// {"side": "1/16 in", "mass": "0.25 g"} where it is known; a quantity has its lines
-// with lengths in millimetres, exactly.
+// Numbers have the forms that package gauge lists, and the same hints. In JSON
+// a label is {"length": "230 yd", "mass": "100 g"}; a swatch {"width": "6 in",
+// "height": "6 in", "mass": "14.5 g"} or "yarn" for "mass", with "reading":
+// {"side": "1/16 in", "mass": "0.25 g"} where it is known; a quantity has its
+// lines with lengths in millimetres, exactly.
 //
 // # Packages below
 //

@@ -17,10 +17,10 @@ type Label struct {
 
 // Validate returns a *gauge.FieldError if either is not valid or not more than 0.
 func (l Label) Validate() error {
-	if err := l.Length.positive("Label.Length"); err != nil {
+	if err := positive("Label.Length", l.Length.Value, l.Length); err != nil {
 		return err
 	}
-	return l.Mass.positive("Label.Mass")
+	return positive("Label.Mass", l.Mass.Value, l.Mass)
 }
 
 // LengthOf returns the length of yarn that has mass m, exactly. The label must

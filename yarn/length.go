@@ -27,21 +27,21 @@ type Length struct {
 // It returns a *gauge.ParseError if there is no number or no unit, the unit is
 // unknown, the number is negative or out of bounds, or the length exceeds 100 km.
 func ParseLength(s string) (Length, error) {
-	r := reading{"yarn length", s, "230 yd"}
-	d, unit, err := r.split()
+	in := input{"yarn length", s, "230 yd"}
+	d, unit, err := in.split()
 	if err != nil {
 		return Length{}, err
 	}
 	u, err := gauge.ParseUnit(unit)
 	switch l := (Length{Value: d, Unit: u}); {
 	case unit == "":
-		return Length{}, r.fail(len(s), "no unit; want yd, m, in, ft, cm or mm", nil)
+		return Length{}, in.fail(len(s), "no unit; want yd, m, in, ft, cm or mm", nil)
 	case err != nil:
-		return Length{}, r.fail(len(s)-len(unit), "unknown unit "+text.Quote(unit)+"; want yd, m, in, ft, cm or mm", nil)
+		return Length{}, in.fail(len(s)-len(unit), "unknown unit "+text.Quote(unit)+"; want yd, m, in, ft, cm or mm", nil)
 	case d.Sign() < 0:
-		return Length{}, r.fail(0, "a negative number", nil)
+		return Length{}, in.fail(0, "a negative number", nil)
 	case l.Validate() != nil:
-		return Length{}, r.bounds("longer than 100 km, or a number out of bounds")
+		return Length{}, in.bounds("longer than 100 km, or a number out of bounds")
 	default:
 		return l, nil
 	}
@@ -66,17 +66,6 @@ func (l Length) Validate() error {
 		return &gauge.FieldError{Field: "Value", Got: l.String(), Want: "at least 0"}
 	}
 	return bound.Length("Value", l.Measurement())
-}
-
-// positive is Validate for a length that may not be nothing.
-func (l Length) positive(field string) error {
-	if err := l.Validate(); err != nil {
-		return gauge.InField(field, err)
-	}
-	if l.Value.Sign() == 0 {
-		return &gauge.FieldError{Field: field, Got: l.String(), Want: "more than 0"}
-	}
-	return nil
 }
 
 // finite reports a sum that has grown into fractions without end.

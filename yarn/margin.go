@@ -38,17 +38,17 @@ func (m Margin) String() string { return number.Text(m.Percent) + "%" }
 // It returns a *gauge.ParseError if s is none of these or breaks the bounds of
 // Margin.
 func ParseMargin(s string) (Margin, error) {
-	r := reading{"margin", s, "10%"}
-	d, unit, err := r.split()
+	in := input{"margin", s, "10%"}
+	d, unit, err := in.split()
 	if err != nil {
 		return Margin{}, err
 	}
 	if unit != "%" && unit != "percent" {
-		return Margin{}, r.fail(len(s), "no percent sign; want a percentage like 10%", nil)
+		return Margin{}, in.fail(len(s), "no percent sign; want a percentage like 10%", nil)
 	}
 	m := Margin{Percent: d}
 	if m.Validate() != nil {
-		return Margin{}, r.bounds("want -100% to 1000%")
+		return Margin{}, in.bounds("want -100% to 1000%")
 	}
 	return m, nil
 }

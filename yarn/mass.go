@@ -98,21 +98,21 @@ type Mass struct {
 // It returns a *gauge.ParseError if there is no number or no unit, the unit is
 // unknown, the number is negative or out of bounds, or the mass exceeds 1000 kg.
 func ParseMass(s string) (Mass, error) {
-	r := reading{"mass", s, "100 g"}
-	d, unit, err := r.split()
+	in := input{"mass", s, "100 g"}
+	d, unit, err := in.split()
 	if err != nil {
 		return Mass{}, err
 	}
 	u, err := ParseMassUnit(unit)
 	switch m := (Mass{Value: d, Unit: u}); {
 	case unit == "":
-		return Mass{}, r.fail(len(s), "no unit; want g, kg, oz or lb", nil)
+		return Mass{}, in.fail(len(s), "no unit; want g, kg, oz or lb", nil)
 	case err != nil:
-		return Mass{}, r.fail(len(s)-len(unit), "unknown unit "+text.Quote(unit)+"; want g, kg, oz or lb", nil)
+		return Mass{}, in.fail(len(s)-len(unit), "unknown unit "+text.Quote(unit)+"; want g, kg, oz or lb", nil)
 	case d.Sign() < 0:
-		return Mass{}, r.fail(0, "a negative number", nil)
+		return Mass{}, in.fail(0, "a negative number", nil)
 	case m.Validate() != nil:
-		return Mass{}, r.bounds("more than 1000 kg, or a number out of bounds")
+		return Mass{}, in.bounds("more than 1000 kg, or a number out of bounds")
 	default:
 		return m, nil
 	}
@@ -138,17 +138,6 @@ func (m Mass) Validate() error {
 	}
 	if m.Exact().In(Kilogram).Cmp(gauge.Int(MaxMass)) > 0 {
 		return &gauge.FieldError{Field: "Value", Got: m.String(), Want: "at most 1000 kg", Err: gauge.ErrBounds}
-	}
-	return nil
-}
-
-// positive is Validate for a mass that may not be nothing.
-func (m Mass) positive(field string) error {
-	if err := m.Validate(); err != nil {
-		return gauge.InField(field, err)
-	}
-	if m.Value.Sign() == 0 {
-		return &gauge.FieldError{Field: field, Got: m.String(), Want: "more than 0"}
 	}
 	return nil
 }

@@ -41,11 +41,11 @@ func (s Swatch) Validate() error {
 	case !weighed && !unravelled:
 		return &gauge.FieldError{Field: "Swatch.Mass", Got: "no mass and no length of yarn", Want: "one of the two"}
 	case unravelled:
-		if err := s.Yarn.positive("Swatch.Yarn"); err != nil {
+		if err := positive("Swatch.Yarn", s.Yarn.Value, s.Yarn); err != nil {
 			return err
 		}
 	default:
-		if err := s.Mass.positive("Swatch.Mass"); err != nil {
+		if err := positive("Swatch.Mass", s.Mass.Value, s.Mass); err != nil {
 			return err
 		}
 	}

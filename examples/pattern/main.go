@@ -44,10 +44,13 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 		}
 		return 2
 	}
-	text, err := pattern(flags.Args(), options{*file, *format, *size, *svg, *large, *why}, stdin)
+	text, remarks, err := pattern(flags.Args(), options{*file, *format, *size, *svg, *large, *why}, stdin)
 	if err != nil {
 		fmt.Fprintln(stderr, err)
 		return 2
+	}
+	for _, r := range remarks {
+		fmt.Fprintln(stderr, "remark:", r)
 	}
 	if _, err := stdout.Write(text); err != nil {
 		fmt.Fprintln(stderr, err)
@@ -61,38 +64,39 @@ type options struct {
 	large, why               bool
 }
 
-// pattern returns all that is to be printed, or an error and nothing.
-func pattern(rest []string, o options, stdin io.Reader) ([]byte, error) {
+// pattern returns all that is to be printed and what a designer should look at,
+// or an error and nothing.
+func pattern(rest []string, o options, stdin io.Reader) (text []byte, remarks []string, err error) {
 	if len(rest) > 0 {
-		return nil, fmt.Errorf("unexpected %q after the flags", rest[0])
+		return nil, nil, fmt.Errorf("unexpected %q after the flags", rest[0])
 	}
 	in, err := open(o.brief, stdin)
 	if err != nil {
-		return nil, err
+		return nil, nil, err
 	}
 	defer in.Close()
 	b, err := brief.Read(in)
 	if err != nil {
-		return nil, err
+		return nil, nil, err
 	}
 	g, err := garment.Make(b)
 	if err != nil {
-		return nil, err
+		return nil, nil, err
 	}
 	if o.size != "" {
 		if g, err = g.Only(o.size); err != nil {
-			return nil, err
+			return nil, nil, err
 		}
 	}
-	text, err := write(g, o)
+	text, err = write(g, o)
 	if err != nil || o.svg == "" {
-		return text, err
+		return text, g.Remarks(), err
 	}
 	drawing, err := g.Schematic()
 	if err != nil {
-		return nil, err
+		return nil, nil, err
 	}
-	return text, os.WriteFile(o.svg, drawing, 0o666)
+	return text, g.Remarks(), os.WriteFile(o.svg, drawing, 0o666)
 }
 
 func write(g garment.Garment, o options) ([]byte, error) {

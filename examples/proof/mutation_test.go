@@ -20,6 +20,8 @@ var unchecked = regexp.MustCompile(`^\d+\. ` + // number of a step
 	`|^- At the start of each row.*` + // turning chains never change a count
 	`|^- ch-\d sp:.*` + // abbreviations
 	`|^> \*\*Caution:.*` +
+	`|^- The first row makes its chain.*` + // how a stitch is made
+	`|\bin sizes? [^ ,.]+` + // names of sizes in running text
 	`|^- (?:Wet|Spray|Steam) blocking:.*` +
 	`|[\d.]+% to spare` +
 	`|a 4-ply` +

@@ -3,6 +3,7 @@ package exact
 import (
 	"errors"
 	"math/big"
+	"math/bits"
 )
 
 // ErrLarge is returned when a whole number is asked of a ratio beyond ±2^53.
@@ -83,6 +84,9 @@ func snapBig(x *big.Rat, m, p int64) (below, above int64, half int, err error) {
 // Digits returns x as coefficient·10^-places, rounded once, half away from
 // zero. It is for printing: places is small and not negative.
 func (x Ratio) Digits(places int) *big.Int {
+	if n, ok := x.digits64(places); ok {
+		return big.NewInt(n)
+	}
 	r := x.Rat()
 	n := new(big.Int).Exp(big.NewInt(10), big.NewInt(int64(places)), nil)
 	n.Mul(n, r.Num())
@@ -94,4 +98,31 @@ func (x Ratio) Digits(places int) *big.Int {
 		n.Neg(n)
 	}
 	return n
+}
+
+// digits64 is Digits where n·10^places fits 128 bits and the answer an int64.
+func (x Ratio) digits64(places int) (int64, bool) {
+	if x.big != nil || places > 18 {
+		return 0, false
+	}
+	scale := uint64(1)
+	for range places {
+		scale *= 10
+	}
+	d := uint64(x.den())
+	hi, lo := bits.Mul64(abs(x.n), scale)
+	if hi >= d {
+		return 0, false
+	}
+	q, r := bits.Div64(hi, lo, d)
+	if r >= d-r {
+		q++
+	}
+	if q > largest {
+		return 0, false
+	}
+	if x.n < 0 {
+		return -int64(q), true
+	}
+	return int64(q), true
 }

@@ -9,6 +9,7 @@ import (
 	"io"
 	"slices"
 	"strings"
+	"unicode"
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/gauge/hook"
@@ -160,6 +161,10 @@ func cause(err error) string {
 	case errors.As(err, &fit):
 		return fit.Cause()
 	case errors.As(err, &p):
+		// Without the library's name of the field: "Ease.Value: got ...".
+		if name, rest, ok := strings.Cut(p.Cause, ": got "); ok && name != "" && unicode.IsUpper(rune(name[0])) {
+			return "got " + rest
+		}
 		return p.Cause
 	case errors.As(err, &s):
 		return strings.TrimPrefix(strings.TrimPrefix(s.Error(), "row: "), "line 1, ")
@@ -348,17 +353,23 @@ func (f *fields) plan(n node, terms row.Terms) (p panel.Plan) {
 	}
 	p.Opening, p.Repeat, p.Closing = part("opening"), part("repeat"), part("closing")
 	if len(f.errs) == before {
-		f.rows(p.Validate())
+		f.rows(p, p.Validate())
 	}
 	return p
 }
 
 // rows adds a complaint about rows that do not fit one another.
-func (f *fields) rows(err error) {
+func (f *fields) rows(p panel.Plan, err error) {
 	var r *panel.RowError
 	switch {
 	case errors.As(err, &r):
-		f.fail(fmt.Sprintf("rows.%s[%d]", r.Part, r.Index), cause(err), err)
+		why := cause(err)
+		if r.Pass > 1 {
+			why = "when the repeat begins again: " + why
+		}
+		f.fail(fmt.Sprintf("rows.%s[%d]", r.Part, r.Index), why, err)
+	case err != nil && len(p.Opening) == 0:
+		f.fail("rows.opening", cause(err), err)
 	case err != nil:
 		f.fail("rows", cause(err), err)
 	}

@@ -60,7 +60,7 @@ func (f *fields) yarn(n node, terms row.Terms) (y Yarn) {
 	default:
 		y.Swatch = f.swatch(w, way)
 	}
-	y.Margin = read(f, o["margin"], yarn.ParseMargin)
+	y.Margin = read(f, o["margin"], spare)
 	y.Sewing = yarn.WhipStitch()
 	if s, ok := o["seam_factor"]; ok {
 		y.Sewing.Factor = read(f, s, number)
@@ -71,6 +71,15 @@ func (f *fields) yarn(n node, terms row.Terms) (y Yarn) {
 		f.check(s, yarn.Sewing{End: y.Sewing.End}.Validate)
 	}
 	return y
+}
+
+// spare reads a margin that never takes yarn away.
+func spare(s string) (yarn.Margin, error) {
+	m, err := yarn.ParseMargin(s)
+	if err == nil && m.Percent.Sign() < 0 {
+		return m, errors.New("less than nothing; the calculated quantity would run short")
+	}
+	return m, err
 }
 
 // swatch reads a finished rectangle and its mass, or the yarn it gave when it

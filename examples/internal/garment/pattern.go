@@ -57,13 +57,13 @@ func (g Garment) Document(o Options) (document.Document, error) {
 	at := len(d.Sections)
 	add("Abbreviations")
 	add("Tails", document.List{Items: tails})
-	add(how, append(g.cautions("stitch pattern"), instructions(rows))...)
+	add(how, append(g.cautions("stitch pattern"), instructions(rows), fastenOff())...)
 	if g.Sizes[0].Sleeve != nil {
 		sleeve, err := g.rows(func(s Size) panel.Panel { return *s.Sleeve })
 		if err != nil {
 			return document.Document{}, err
 		}
-		add("Sleeve (make 2)", instructions(sleeve))
+		add("Sleeve (make 2)", instructions(sleeve), fastenOff())
 	}
 	d.Sections = append(d.Sections, end...)
 	d.Sections[at].Blocks = g.abbreviations(d)
@@ -135,6 +135,11 @@ func instructions(rows panel.Instructions) document.Block {
 	return block
 }
 
+// fastenOff ends a piece.
+func fastenOff() document.Block {
+	return document.Para{Text: "Fasten off, and leave the tail that is told under Tails."}
+}
+
 // sentence makes a sentence of an explanation.
 func sentence(s string) string { return strings.TrimSuffix(sentenceStart(s), ".") + "." }
 
@@ -179,19 +184,26 @@ func (g Garment) measure(f func(Size) gauge.Measurement) string {
 
 func (g Garment) sizes() []document.Block {
 	labels := g.text(func(s Size) string { return s.Group.Label() })
+	units := []gauge.Unit{gauge.Inch, gauge.Centimetre}
+	if g.Units == gauge.Centimetre {
+		units[0], units[1] = units[1], units[0]
+	}
 	t := document.Table{
 		Caption: "Body measures that each size is made for (" + g.Chart.Name + "):",
-		Header:  []string{"Size", "To fit chest, in", "To fit chest, cm"},
+		Header:  []string{"Size", "To fit chest, " + units[0].String(), "To fit chest, " + units[1].String()},
 	}
 	for _, s := range g.Sizes {
-		t.Rows = append(t.Rows, []string{s.Group.Label(), g.printed(s.Group, gauge.Inch), g.printed(s.Group, gauge.Centimetre)})
+		t.Rows = append(t.Rows, []string{s.Group.Label(), g.printed(s.Group, units[0]), g.printed(s.Group, units[1])})
 	}
-	how := "Numbers are given in this order. "
+	blocks := []document.Block{t}
 	if len(g.Sizes) > 1 {
-		how = "Numbers are given for the smallest size first and for the larger sizes in brackets, in this order: " + labels + ". One number alone is for every size. Mark your size all the way through before you begin. "
+		how := "Numbers are given for the smallest size first and for the larger sizes in brackets, in this order: " + labels + ". One number alone is for every size. Mark your size all the way through before you begin."
+		if gaps, err := grade.Gaps(g.Groups, grade.Chest, g.Units); err == nil && len(gaps) > 0 {
+			how += " A chest between two sizes: take the larger."
+		}
+		blocks = append(blocks, document.Para{Text: how})
 	}
-	return []document.Block{t, document.Para{Text: strings.TrimSpace(how)},
-		document.Para{Text: "Size table: " + g.Chart.Source}}
+	return append(blocks, document.Para{Text: "Body measures from: " + strings.TrimPrefix(g.Chart.Source, "Source: ")})
 }
 
 // printed returns the chest of a group as the chart prints it.
@@ -224,10 +236,26 @@ func (g Garment) measurements() []document.Block {
 	items = append(items, "Each panel as it is worked: "+g.measure(func(s Size) gauge.Measurement { return s.Panel.Length })+" along the rows, "+
 		g.measure(func(s Size) gauge.Measurement { return s.Panel.Width })+" across them")
 	if g.Eased() {
-		items = append(items, "Ease over the largest chest of each size: "+g.measure(func(s Size) gauge.Measurement { return s.Measure("round").Sub(s.Chest.High.Measurement()) }))
+		items = append(items, g.ease())
 	}
 	return []document.Block{document.List{Items: items},
 		document.Para{Text: "Measured after washing and blocking, inches to the nearest quarter and centimetres to the nearest half."}}
+}
+
+// ease says how much larger, or smaller, than the body the garment is.
+func (g Garment) ease() string {
+	less := true
+	for _, s := range g.Sizes {
+		less = less && s.Measure("round").Cmp(s.Chest.High.Measurement()) < 0
+	}
+	whose := "the largest chest of each size"
+	if len(g.Sizes) == 1 {
+		whose = "the largest chest of the size"
+	}
+	if less {
+		return "Negative ease, smaller than " + whose + " by: " + g.measure(func(s Size) gauge.Measurement { return s.Chest.High.Measurement().Sub(s.Measure("round")) })
+	}
+	return "Ease over " + whose + ": " + g.measure(func(s Size) gauge.Measurement { return s.Measure("round").Sub(s.Chest.High.Measurement()) })
 }
 
 func (g Garment) materials() []document.Block {
@@ -242,9 +270,9 @@ func (g Garment) materials() []document.Block {
 		return g.text(func(s Size) string { return up(s.Yarn.Total.In(u)) }) + " " + u.String()
 	}
 	items := []string{
-		fmt.Sprintf("Yarn: %s (%s), %s per skein: %s skeins; %s [%s], %s %v, with %v to spare included.", y.Name, y.Fibre, y.Label,
+		fmt.Sprintf("Yarn: %s (%s), %s per skein: %s skeins; %s [%s], %s %v%s.", y.Name, y.Fibre, y.Label,
 			g.number(func(s Size) int { return s.Yarn.Skeins }), whole(own), whole(other),
-			g.text(func(s Size) string { return up(s.Yarn.Mass.In(mass)) }), mass, y.Margin),
+			g.text(func(s Size) string { return up(s.Yarn.Mass.In(mass)) }), mass, g.spare()),
 		"Left over from these skeins, about: " + g.text(func(s Size) string {
 			n, _ := s.Yarn.Slack.In(own).Floor()
 			return fmt.Sprint(n)
@@ -253,6 +281,14 @@ func (g Garment) materials() []document.Block {
 		"Yarn needle, stitch markers that open, tape measure, pins.",
 	}
 	return []document.Block{document.List{Items: items}}
+}
+
+// spare says what the quantity holds beyond what was calculated.
+func (g Garment) spare() string {
+	if g.Yarn.Margin.Percent.IsZero() {
+		return ", with nothing to spare"
+	}
+	return ", with " + g.Yarn.Margin.String() + " to spare included"
 }
 
 func (g Garment) hook() string {
@@ -344,9 +380,9 @@ func (g Garment) elsewhere() string {
 
 func (g Garment) notes() []document.Block {
 	items := []string{"Written in " + g.Terms.String() + " terms.", g.made(),
-		"The count at the end of a row is what the row has when it is done."}
-	if p := g.Sizes[0].Panel; p.Chains == 0 {
-		items = append(items, "The first row makes its own chain as it goes (foundation stitches), so that its edge gives as much as the fabric.")
+		"Turn the work at the end of every row. The count at the end of a row is what the row has when it is done."}
+	if how := g.foundation(); how != "" {
+		items = append(items, how)
 	}
 	items = append(items, g.Plan.Starts(g.RowStart, g.Terms)...)
 	if p := g.Sizes[0].Panel; g.spaced(p) {
@@ -367,6 +403,31 @@ func (g Garment) notes() []document.Block {
 func (g Garment) spaced(p panel.Panel) bool {
 	steps, err := g.Plan.Steps(p.Stitches.Value, p.Repeats)
 	return err == nil && len(steps) > 0 && steps[len(steps)-1].Made.Spaces > 0
+}
+
+// foundation tells how the first row is worked. Common practice, no source.
+func (g Garment) foundation() string {
+	begun, ok := g.Plan.Opening[0].Items[0].(row.Foundation)
+	if !ok {
+		return "" // it begins with a chain of its own
+	}
+	first, yo := begun.Of, g.word("yo", "yoh")
+	name, begin, draw := first.Abbr(g.Terms), "ch 3, "+yo+", insert the hook into the 3rd ch from the hook", ""
+	switch first {
+	case row.FoundationSingle:
+		begin, draw = "ch 2, insert the hook into the 2nd ch from the hook", yo+" and draw through both loops"
+	case row.FoundationHalfDouble:
+		draw = yo + " and draw through all 3 loops"
+	default:
+		begin = "ch 4, " + yo + ", insert the hook into the 4th ch from the hook"
+		draw = "(" + yo + " and draw through 2 loops) twice"
+	}
+	over := yo + ", "
+	if first == row.FoundationSingle {
+		over = ""
+	}
+	return "The first row makes its chain as it goes, so that its edge gives as much as the fabric. First " + name + ": " + begin + ", draw up a loop, " + yo + " and draw through 1 loop (the chain of the stitch), " + draw +
+		". Each further " + name + ": " + over + "insert the hook under both strands of the chain of the stitch before, and go on in the same way. The chains skipped at the beginning do not count."
 }
 
 // worked returns a panel's length along the rows, or across them, on the hook.
@@ -399,14 +460,20 @@ func (g Garment) blocking() ([]document.Block, error) {
 	}
 	blocks := []document.Block{document.Para{Text: first + ". Pin them, let them dry, then unpin."}}
 	var methods []string
-	steam := false
+	steam, alike := false, true
+	for _, a := range advice {
+		alike = alike && a.Note == advice[0].Note
+	}
 	for _, a := range advice {
 		text := sentenceStart(a.Method.String()) + " blocking: " + a.Verdict.String()
-		if a.Note != "" {
+		if a.Note != "" && !alike {
 			text += ". " + sentenceStart(a.Note)
 		}
 		methods = append(methods, text+".")
 		steam = steam || a.Method == care.Steam && a.Verdict != care.Avoid
+	}
+	if alike && advice[0].Note != "" {
+		methods = append(methods, sentence(advice[0].Note))
 	}
 	blocks = append(blocks, document.Para{Text: "Ways to block (" + g.Yarn.Fibre + "); the care symbols of the yarn's label go first:"}, document.List{Items: methods})
 	if steam {
@@ -420,7 +487,7 @@ func (g Garment) blocking() ([]document.Block, error) {
 // cautions for whoever wears it, where they belong.
 func (g Garment) cautions(place string) (blocks []document.Block) {
 	for _, c := range caution.For(g.Chart.Name) {
-		if c.Place == place {
+		if c.Place == place && c.Topic != caution.Flame { // the end of the seams says it
 			blocks = append(blocks, document.Caution{Text: c.Text + " (" + c.Source + ")"})
 		}
 	}
@@ -440,10 +507,11 @@ func (g Garment) finishing() (tails []string, sections []document.Section, err e
 	if err != nil {
 		return nil, nil, err
 	}
-	end := append([]document.Block{document.List{Items: t.Ending}}, append(g.cautions("finishing"), g.cautions("ties and edgings")...)...)
-	if use := g.cautions("use of the garment"); g.Chart.Name != "women" && g.Chart.Name != "men" {
-		end = append(end, use...)
+	end := []document.Block{document.List{Items: t.Ending}}
+	if added := append(g.cautions("finishing"), g.cautions("ties and edgings")...); len(added) > 0 {
+		end = append(append(end, document.Para{Text: "If you add buttons, ties or cords of your own:"}), added...)
 	}
+	end = append(end, g.cautions("use of the garment")...)
 	return t.Tails, []document.Section{
 		{Heading: "Blocking", Blocks: blocking},
 		{Heading: "Seams", Blocks: []document.Block{document.List{Numbered: true, Items: t.Joining}}},

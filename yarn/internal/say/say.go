@@ -8,10 +8,12 @@ import (
 
 // Number returns x to two places, with "about" where that is not all of it.
 func Number(x gauge.Ratio) string {
-	if d, ok := x.ExactDecimal(); ok && d.Exponent() >= -2 {
-		return number.Trim(x.Text(2))
+	d := x.Decimal(2)
+	text := number.Trim(d.StringFixed(2))
+	if y, err := gauge.FromDecimal(d); err == nil && y.Equal(x) {
+		return text
 	}
-	return "about " + number.Trim(x.Text(2))
+	return "about " + text
 }
 
 // In returns m in u, "about 12.35 yd".
