@@ -58,13 +58,20 @@ func values(s string) int {
 
 func hasNumber(s string) bool { return strings.ContainsAny(s, "0123456789½¼¾⅛⅜⅝⅞") }
 
+// mayFall are measures that need not grow with the size.
+var mayFall = regexp.MustCompile(`(?i)\b(?:ease|neck)\b`)
+
 // subset finds sizes named in a line that is for some of them: "(size XS–S, XL–2X)".
 var subset = regexp.MustCompile(`\((?:for )?sizes? ([^()]*)\)`)
 
-func sizeNames(s string) []string {
-	names := strings.FieldsFunc(s, func(c rune) bool { return c == ',' || c == ';' || c == '&' })
-	for i := range names {
-		names[i] = strings.TrimSpace(names[i])
+// sizeNames returns the sizes that a line names in brackets: all of "(sizes S, L) …
+// or … (size M)".
+func sizeNames(l line) []string {
+	var names []string
+	for _, m := range subset.FindAllStringSubmatch(l.text, -1) {
+		for _, name := range strings.FieldsFunc(m[1], func(c rune) bool { return c == ',' || c == ';' || c == '&' }) {
+			names = append(names, strings.TrimSpace(name))
+		}
 	}
 	return names
 }
@@ -75,16 +82,14 @@ func (p *pattern) sizesOf(l line) []int {
 	for i := range all {
 		all[i] = i
 	}
-	m := subset.FindStringSubmatch(l.text)
-	if m == nil {
-		return all
-	}
 	var some []int
-	for _, name := range sizeNames(m[1]) {
+	for _, name := range sizeNames(l) {
 		if i := slices.Index(p.sizes, name); i >= 0 {
 			some = append(some, i)
 		}
 	}
+	slices.Sort(some)
+	some = slices.Compact(some)
 	if some == nil {
 		return all
 	}
@@ -99,11 +104,10 @@ func (p *pattern) lists(l line) []Finding {
 	}
 	var out []Finding
 	sizes := p.sizesOf(l)
-	if m := subset.FindStringSubmatch(l.text); m != nil && len(p.sizes) > 1 {
-		names := sizeNames(m[1])
+	if names := sizeNames(l); len(p.sizes) > 1 {
 		for i, name := range names {
 			if slices.Contains(names[:i], name) {
-				out = append(out, Finding{Line: l.number, Name: l.name, Size: name, Got: "size " + name + " twice", Want: "each size once", Why: "the line is for " + m[1]})
+				out = append(out, Finding{Line: l.number, Name: l.name, Size: name, Got: "size " + name + " twice", Want: "each size once", Why: "the line is for " + strings.Join(names, ", ")})
 			} else if !slices.Contains(p.sizes, name) {
 				out = append(out, Finding{Line: l.number, Name: l.name, Got: "size " + name, Want: strings.Join(p.sizes, ", "), Why: "the text has no size of that name"})
 			}
@@ -144,7 +148,7 @@ func (p *pattern) lists(l line) []Finding {
 			// Only a step that three other sizes keep makes a fall a fault, and only of
 			// counts and of named lists: those of shaping and of openings may fall.
 			fault := !x.Remark && (counted || p.isStatement(l)) && strings.HasPrefix(x.Why, "the other sizes rise by") && !strings.HasPrefix(x.Why, "the other sizes rise by 0 ")
-			fault = fault || p.isStatement(l) && !counted && roundName.MatchString(l.name) && !strings.Contains(strings.ToLower(l.name), "ease")
+			fault = fault || p.isStatement(l) && !counted && roundName.MatchString(l.name) && !mayFall.MatchString(l.name)
 			out = append(out, Finding{Line: l.number, Name: l.name, Size: x.Size, Got: x.Got, Want: x.Want, Why: "the list is " + s + "; " + x.Why, Remark: !fault})
 		}
 	}

@@ -185,6 +185,13 @@ func (p *pattern) worked(b *block, found []proof.Finding) []Finding {
 			off[f.Size] = len(out)
 		}
 		x.Got, x.Want, x.Why = told(f)
+		x.Why = sizeNumber.ReplaceAllStringFunc(x.Why, func(s string) string { // package proof numbers the sizes
+			n, err := strconv.Atoi(strings.TrimPrefix(s, "size "))
+			if err != nil || n < 1 || n > p.n {
+				return s
+			}
+			return "size " + p.label(n-1)
+		})
 		if f.Kind == proof.KindMakes {
 			x.Got += b.noun(f, x.Got)
 		}
@@ -192,6 +199,8 @@ func (p *pattern) worked(b *block, found []proof.Finding) []Finding {
 	}
 	return out
 }
+
+var sizeNumber = regexp.MustCompile(`\bsize \d+`)
 
 // sizeLabel returns what a size is called; a piece without lists is for all sizes.
 func (b *block) sizeLabel(p *pattern, i int) string {
