@@ -45,3 +45,20 @@ func ExampleText_Steps() {
 	// 3 Join 26 pairs.
 	// 4 Weave in.
 }
+
+// Where more is passed over than joined, the step says how much after each pair:
+// 104 sts of the long side take 36 row ends of the short one.
+func ExampleFinishing_Write_steep() {
+	p := layout.Rectangle{Stitches: 180, Rows: 36, Gauge: gauge.MustGauge("26 sts and 9 rows = 4 in")}
+	g, err := seam.Poncho{Panel: p}.Sew()
+	if err != nil {
+		log.Fatal(err)
+	}
+	text, err := seam.Finishing{}.Write(grade.Run[seam.Garment]{g})
+	if err != nil {
+		log.Fatal(err)
+	}
+	fmt.Println(text.Joining[1])
+	// Output:
+	// First seam: count 104 sts down the right edge of the second panel from its top corner and place a marker. Join the whole bottom end of the first panel, 36 row ends, to this stretch, one to one, and on the side that has more pass over 68 of the 104, spread evenly: 1 to 2 after each pair.
+}

@@ -476,26 +476,38 @@ func (w writer) label(i int) string {
 // what is passed over on the longer side. The exact place of each is the plan of
 // MatchSeam, which would fill a page here.
 func (w writer) plans(seams grade.Run[layout.Seam]) string {
-	least, most, alike := gauge.MaxCount, 0, true
 	over := make(grade.Run[int], len(seams))
 	from := make(grade.Run[int], len(seams))
+	alike, steep := true, false
 	for i, s := range seams {
 		m := MatchSeam(s)
 		over[i], from[i] = m.From-m.Take, m.From
-		if over[i] > 0 {
-			alike = false
-			least, most = min(least, m.Take/over[i]), max(most, (m.Take+over[i]-1)/over[i])
-		}
+		alike, steep = alike && over[i] == 0, steep || over[i] > m.Take
 	}
 	if alike {
 		return "one to one"
+	}
+	// How many pairs lie between two that are passed over; or, where more are
+	// passed over than joined, how many are passed over between two pairs.
+	least, most := gauge.MaxCount, 0
+	for i := range seams {
+		a, b := from[i]-over[i], over[i]
+		if steep {
+			a, b = b, a
+		}
+		if b > 0 {
+			least, most = min(least, a/b), max(most, (a+b-1)/b)
+		}
 	}
 	every := strconv.Itoa(least)
 	if most > least {
 		every = fmt.Sprintf("%d to %d", least, most)
 	}
-	return fmt.Sprintf("one to one, and on the side that has more pass over %s of the %s, spread evenly: one after every %s pairs",
-		grade.Numbers(over), grade.Numbers(from), every)
+	spread := "one after every " + every + " pairs"
+	if steep {
+		spread = every + " after each pair"
+	}
+	return fmt.Sprintf("one to one, and on the side that has more pass over %s of the %s, spread evenly: %s", grade.Numbers(over), grade.Numbers(from), spread)
 }
 
 func kind(s layout.Side) string {
