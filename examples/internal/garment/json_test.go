@@ -90,3 +90,37 @@ func TestJSON(t *testing.T) {
 	require.NoError(t, before.Plan.Validate())
 	require.NoError(t, before.Group.Validate())
 }
+
+// TestShared: one brief, with its chart, plan and layout values, is used by many
+// at once. The race detector watches.
+func TestShared(t *testing.T) {
+	f, err := os.Open("../../pattern/orchard-wrap.json")
+	require.NoError(t, err)
+	defer f.Close()
+	b, err := brief.Read(f)
+	require.NoError(t, err)
+	g, err := garment.Make(b)
+	require.NoError(t, err)
+	want, err := g.Document(garment.Options{Why: true, Schematic: true})
+	require.NoError(t, err)
+	texts := make(chan string)
+	for range 16 {
+		go func() {
+			h, err := garment.Make(b)
+			if err != nil {
+				texts <- err.Error()
+				return
+			}
+			d, err := h.Document(garment.Options{Why: true, Schematic: true})
+			if err != nil {
+				texts <- err.Error()
+				return
+			}
+			_ = g.Remarks()
+			texts <- d.Markdown()
+		}()
+	}
+	for range 16 {
+		require.Equal(t, want.Markdown(), <-texts)
+	}
+}
