@@ -5,6 +5,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"io"
+	"strconv"
 	"strings"
 	"unicode/utf8"
 )
@@ -158,8 +159,11 @@ func (p *parser) object(n node, depth int) (node, error) {
 		}
 		name := t.(string)
 		path := name
+		if strings.TrimSpace(name) == "" {
+			path = strconv.Quote(name)
+		}
 		if n.path != "" {
-			path = n.path + "." + name
+			path = n.path + "." + path
 		}
 		path = clip(path)
 		for _, m := range n.members {
