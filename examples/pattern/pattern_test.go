@@ -174,7 +174,7 @@ func TestBadFiles(t *testing.T) {
 		{"one megabyte in a field", `{"name": "` + strings.Repeat("a", 1<<20) + `"}`, `name: 1048576 characters, want at most 10000`},
 		{"one megabyte of blanks", string(orchardWrap) + strings.Repeat(" ", 1<<20), ``},
 		{"three megabytes", strings.Repeat(" ", 3<<20), ``},
-		{"invalid UTF-8", strings.Replace(string(orchardWrap), "cotton", "cott\xffon", 1), ``},
+		{"invalid UTF-8", strings.Replace(string(orchardWrap), "cotton", "cott\xffon", 1), `yarn.name: not valid UTF-8 (line 21, column 33)`},
 		{"deep", strings.Repeat("[", 100_000), ``},
 		{"many fields", "{" + strings.Repeat(`"a":1,`, 100_000), ``},
 	} {

@@ -80,7 +80,9 @@ func TestJSON(t *testing.T) {
 	old, err := os.ReadFile(file)
 	require.NoError(t, err)
 	var before kept
-	require.NoError(t, json.Unmarshal(old, &before))
+	dec = json.NewDecoder(bytes.NewReader(old))
+	dec.DisallowUnknownFields() // a field that was renamed or taken away is unknown now
+	require.NoError(t, dec.Decode(&before))
 	require.Equal(t, s.Yarn.Skeins, before.Yarn.Skeins)
 	require.True(t, s.Yarn.Total.Equal(before.Yarn.Total))
 	require.True(t, s.Panel.Width.Equal(before.Panel.Width))
