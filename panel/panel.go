@@ -18,7 +18,8 @@ type Panel struct {
 
 // Solved is a plan of one size whose legal counts are known. Solving costs more
 // than a panel does: solve once for panels in many sizes. It is not changed by
-// use. The zero value has no plan and gives no panel.
+// use. The zero value has no plan and gives no panel. It is not for JSON: keep the
+// plan, and solve again.
 type Solved struct {
 	Plan  Plan       `json:"plan"`
 	Legal gauge.Rule `json:"legal"` // the legal stitch counts; see Plan.Legal

@@ -232,7 +232,8 @@ func (m *maker) make(out []atom) {
 	}
 }
 
-// Tally counts what a row makes.
+// Tally counts what a row makes (JSON holds the sums, not the kinds: keep the
+// plan, and count again).
 type Tally struct {
 	Stitches int `json:"stitches"` // of all kinds
 	Chains   int `json:"chains"`   // in chain spaces

@@ -8,7 +8,8 @@ import (
 	"example.com/panelmath/panel/row"
 )
 
-// Solution is the answer to the question at which counts a set of rows works.
+// Solution is the answer to the question at which counts a set of rows works. It
+// is not for JSON: keep the rows, and solve again.
 type Solution struct {
 	// Rule holds the counts: of what the first row makes where that is a
 	// foundation row or chain, of the stitches before it otherwise, each chain of
