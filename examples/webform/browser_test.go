@@ -12,8 +12,6 @@ import (
 // phone.
 var widths = []int{1280, 390, 320}
 
-const sideways = "document.scrollingElement.scrollWidth > innerWidth"
-
 // set changes a control as a person would, the script hearing of it.
 func (c *chromium) set(name, value string) {
 	c.t.Helper()
@@ -30,8 +28,8 @@ func TestLiveInABrowser(t *testing.T) {
 	defer server.Close()
 	for _, width := range widths {
 		c.open(server.URL, width, 800)
-		require.True(t, c.is(ready))
-		require.False(t, c.is(sideways), "%d px", width)
+		c.until(ready)
+		c.fits(width, "the form")
 		c.shot(itoa(width) + "-opened")
 		c.script("window.sameDocument = true", nil)
 
@@ -40,16 +38,16 @@ func TestLiveInABrowser(t *testing.T) {
 
 		c.set("name", strings.Repeat("w", 300))
 		c.until(`document.querySelector("#pattern .title").textContent.length === 300`)
-		require.False(t, c.is(sideways), "%d px", width)
+		c.fits(width, "the form")
 
 		c.set("ease", "9 inn")
 		c.until(`document.getElementById("ease-error").textContent.includes('unknown unit "inn"')`)
 		require.True(t, c.is(`document.getElementById("ease").matches('[aria-invalid="true"]')`))
 		require.True(t, c.is(`document.getElementById("status").textContent === "To mend: Ease."`))
 		require.True(t, c.is(`document.querySelector("#pattern.stale .title")`), "the pattern from before stays, and is marked")
-		require.False(t, c.is(sideways), "%d px", width)
+		c.fits(width, "the form")
 		c.script(`document.querySelector("#status a").click(), document.getElementById("ease").scrollIntoView()`, nil)
-		require.True(t, c.is(`document.activeElement.id === "ease" || location.hash === "#ease"`))
+		c.until(`document.activeElement.id === "ease" || location.hash === "#ease"`)
 		c.shot(itoa(width) + "-wrong")
 		c.set("ease", "8 in")
 		c.until(ready)
@@ -60,7 +58,7 @@ func TestLiveInABrowser(t *testing.T) {
 		c.until(ready + ` && document.getElementById("pattern").textContent.includes("Neck opening")`)
 		c.set("yarn", "stitches")
 		c.until(ready + ` && document.getElementById("yarn.swatch.mass").disabled && document.getElementById("yarn.stitches").offsetParent !== null`)
-		require.False(t, c.is(sideways), "%d px", width)
+		c.fits(width, "the form")
 		c.shot(itoa(width) + "-poncho")
 		require.True(t, c.is("window.sameDocument"), "the page was not loaded anew")
 		for _, text := range c.complaints() {
@@ -85,7 +83,7 @@ func TestKeyboardInABrowser(t *testing.T) {
 		}
 		var got []string
 		c.press("Tab")
-		require.True(t, c.is(`document.activeElement.matches(".skip")`), "the way past the form comes first")
+		c.until(`document.activeElement.matches(".skip")`) // the way past the form comes first
 		for range want {
 			c.press("Tab")
 			var at struct {
@@ -149,12 +147,12 @@ func TestWithoutScriptInABrowser(t *testing.T) {
 			c.events = nil
 			c.script(`document.querySelector(".bar button").click()`, nil)
 			c.loaded()
-			require.False(t, c.is(sideways), "%d px", width)
+			c.fits(width, "the form")
 		}
 		c.set("layout", "cocoon")
 		c.set("hook", "I-9")
 		send()
-		require.True(t, c.is(`document.getElementById("hook-error").textContent !== "" && document.activeElement.id === "hook"`))
+		c.until(`document.getElementById("hook-error").textContent !== "" && document.activeElement.id === "hook"`)
 		require.True(t, c.is(`document.getElementById("cocoon-length").offsetParent !== null && document.getElementById("neck_drop").offsetParent === null`))
 		c.shot(itoa(width) + "-without-script")
 		c.set("hook", "6 mm")
@@ -184,7 +182,7 @@ func TestPagesToPrintInABrowser(t *testing.T) {
 					media = "print"
 				}
 				c.call("Emulation.setEmulatedMedia", map[string]any{"media": media}, nil)
-				require.False(t, c.is(sideways), "%s, %s, %d px", layout.Value, as, width)
+				c.fits(width, layout.Value+", "+as)
 				c.shot(layout.Value + "-" + as + "-" + itoa(width))
 			}
 			if as == "large" {

@@ -161,10 +161,30 @@ func (c *chromium) is(text string) (yes bool) {
 	return yes
 }
 
-// until waits for a script to find true.
+// until waits for a script to find true. What a browser does in its own time
+// after a page is loaded or a key is pressed (autofocus, scrolling, a new width)
+// is awaited and not asked for once.
 func (c *chromium) until(text string) {
 	c.t.Helper()
-	require.Eventually(c.t, func() bool { return c.is(text) }, 20*time.Second, 50*time.Millisecond, text)
+	for began := time.Now(); !c.is(text); time.Sleep(20 * time.Millisecond) {
+		if time.Since(began) > 30*time.Second {
+			var focus, status string
+			c.script(`String(document.activeElement?.id)`, &focus)
+			c.script(`String(document.getElementById("status")?.textContent)`, &status)
+			c.t.Fatalf("not true within 30 s: %s\nfocus at %q, status %q", text, focus, status)
+		}
+	}
+}
+
+// fits checks that nothing of the page scrolls sideways at a width. A phone
+// zooms out on a page that is too wide, and says a larger innerWidth then: the
+// width is the one asked for.
+func (c *chromium) fits(width int, what string) {
+	c.t.Helper()
+	c.until(fmt.Sprintf("document.documentElement.clientWidth <= %d && innerWidth >= %d", width, width))
+	var got int
+	c.script("document.scrollingElement.scrollWidth", &got)
+	require.LessOrEqual(c.t, got, width, "%d px: %s scrolls sideways", width, what)
 }
 
 // press presses a key.
