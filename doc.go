@@ -76,14 +76,16 @@
 //	gauge.Rule      multiple of 6 + 1, at least 7, ties down
 //	grade.Ease      9 in, -5%
 //	row.Row         dc in first st, *ch 2, sk 2, dc in next st; rep from * across
-//	yarn.Label      230 yd = 100 g
+//	yarn.Label      230 yd = 100 g (in JSON an object of length and mass)
 //	yarn.Margin     10%
 //	notation        101 (113, 125) and 48½ (56, 66) in [123 (142, 167.5) cm]
 //
 // JSON uses these texts for the types that have one, and objects with
 // snake_case names for the others. Numbers are written as strings and read from
 // strings or numbers; names stay as they are from one version to the next, and
-// a field that is added is optional. Each package's doc shows its forms.
+// a field that is added is optional. Every public struct but the errors, the
+// parts of a row (which stand in its text) and gauge.Counter is read back whole;
+// panel.Solved and work.Solution are solved again as they are read.
 //
 // # Errors
 //

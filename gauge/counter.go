@@ -4,7 +4,8 @@ import "example.com/panelmath/internal/exact"
 
 // Counter rounds many measurements by one gauge and one rule, which are checked
 // once. It gives what Over.Round gives, several times faster. The zero value
-// counts nothing: Round returns an error.
+// counts nothing: Round returns an error. It is not for files: keep the gauge and
+// the rule.
 type Counter struct {
 	perMM, each exact.Ratio
 	unit        Unit

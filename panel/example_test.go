@@ -1,6 +1,7 @@
 package panel_test
 
 import (
+	"encoding/json"
 	"fmt"
 
 	"example.com/panelmath/gauge"
@@ -100,6 +101,20 @@ func ExamplePlan_Panel() {
 	// Output:
 	// 163 sts 30 rows 5 repeats <nil>
 	// 50.15 in by 13.33 in
+}
+
+// A solved plan is kept as its plan, and solved again when it is read.
+func ExampleSolved_UnmarshalJSON() {
+	s, _ := wrap().Solve()
+	text, _ := json.Marshal(s)
+	var back panel.Solved
+	err := json.Unmarshal(text, &back)
+	fmt.Println(back.Legal, err)
+	err = json.Unmarshal([]byte(`{"plan":{"opening":["fhdc"]},"legal":"even"}`), &back)
+	fmt.Println(err)
+	// Output:
+	// multiple of 3 + 1, at least 4 <nil>
+	// Solved.Legal: got even, want any, at least 1 by the plan
 }
 
 // A repeat measured on the piece: whole repeats nearest to 14 in, and the miss.

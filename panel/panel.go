@@ -1,6 +1,8 @@
 package panel
 
 import (
+	"encoding/json"
+
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/panel/work"
 )
@@ -18,8 +20,8 @@ type Panel struct {
 
 // Solved is a plan of one size whose legal counts are known. Solving costs more
 // than a panel does: solve once for panels in many sizes. It is not changed by
-// use. The zero value has no plan and gives no panel. It is not for JSON: keep the
-// plan, and solve again.
+// use. The zero value has no plan and gives no panel. In JSON it is the plan and
+// the rule; the plan is solved again when it is read.
 type Solved struct {
 	Plan  Plan       `json:"plan"`
 	Legal gauge.Rule `json:"legal"` // the legal stitch counts; see Plan.Legal
@@ -34,6 +36,30 @@ func (p Plan) Solve() (Solved, error) {
 		return Solved{}, err
 	}
 	return Solved{Plan: p, Legal: sol.Rule, sol: sol}, nil
+}
+
+// UnmarshalJSON reads the plan and solves it again. It returns the errors of Solve,
+// and a *gauge.FieldError where the rule is not the one that the plan has.
+func (s *Solved) UnmarshalJSON(b []byte) error {
+	var in struct {
+		Plan  Plan        `json:"plan"`
+		Legal *gauge.Rule `json:"legal"`
+	}
+	if err := json.Unmarshal(b, &in); err != nil {
+		return err
+	}
+	var out Solved
+	if p := in.Plan; p.Opening != nil || p.Repeat != nil || p.Closing != nil {
+		var err error
+		if out, err = p.Solve(); err != nil {
+			return err
+		}
+	}
+	if in.Legal != nil && *in.Legal != out.Legal {
+		return &gauge.FieldError{Field: "Solved.Legal", Got: in.Legal.String(), Want: out.Legal.String() + " by the plan"}
+	}
+	*s = out
+	return nil
 }
 
 // Panel returns the panel of this plan that comes nearest to a length along the

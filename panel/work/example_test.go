@@ -1,6 +1,7 @@
 package work_test
 
 import (
+	"encoding/json"
 	"fmt"
 
 	"example.com/panelmath/panel/row"
@@ -179,4 +180,40 @@ func ExampleTally_Add() {
 	b, _, _ := work.Into(row.Must("sc in each st across", row.US), work.Stitches(5), 0)
 	fmt.Println(a.Made.Add(b.Made).Of(row.SingleCrochet))
 	// Output: 8
+}
+
+func ExampleTally_MarshalJSON() {
+	w, _, _ := work.Into(row.Must("(dc, ch 1, dc) in next st", row.US), work.Stitches(1), 0)
+	text, err := json.Marshal(w.Made)
+	fmt.Println(string(text), err)
+	// Output: {"stitches":2,"chains":1,"spaces":1,"kinds":{"dc":2}} <nil>
+}
+
+func ExampleTally_UnmarshalJSON() {
+	var t work.Tally
+	err := json.Unmarshal([]byte(`{"stitches":2,"chains":1,"spaces":1,"kinds":{"dc":2}}`), &t)
+	fmt.Println(t.Of(row.DoubleCrochet), t.Count(), err)
+	err = json.Unmarshal([]byte(`{"stitches":3,"kinds":{"dc":2}}`), &t)
+	fmt.Println(err)
+	// Output:
+	// 2 3 <nil>
+	// Tally.Kinds: got 2 in all, want 3 as in stitches
+}
+
+func ExampleSolution_MarshalJSON() {
+	sol, _ := work.Solve(rows("fhdc", "dc in first st, *ch 1, sk 1, dc in next st; rep from * across"), 0)
+	text, err := json.Marshal(sol)
+	fmt.Println(string(text), err)
+	// Output: {"rule":"odd, at least 3","rows":["fhdc","dc in first st, *ch 1, sk 1, dc in next st; rep from * across"]} <nil>
+}
+
+func ExampleSolution_UnmarshalJSON() {
+	var sol work.Solution
+	err := json.Unmarshal([]byte(`{"rows":["fhdc","dc in first st, *ch 1, sk 1, dc in next st; rep from * across"]}`), &sol)
+	fmt.Println(sol.Rule, sol.Opening(1, 11).Made.Of(row.DoubleCrochet), err)
+	err = json.Unmarshal([]byte(`{"rule":"even","rows":["fhdc","dc in first st, *ch 1, sk 1, dc in next st; rep from * across"]}`), &sol)
+	fmt.Println(err)
+	// Output:
+	// odd, at least 3 6 <nil>
+	// Solution.Rule: got even, want odd, at least 3 by the rows
 }

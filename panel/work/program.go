@@ -232,8 +232,8 @@ func (m *maker) make(out []atom) {
 	}
 }
 
-// Tally counts what a row makes (JSON holds the sums, not the kinds: keep the
-// plan, and count again).
+// Tally counts what a row makes. JSON has the kinds under their US
+// abbreviations: {"stitches":2,"chains":1,"spaces":1,"kinds":{"dc":2}}.
 type Tally struct {
 	Stitches int `json:"stitches"` // of all kinds
 	Chains   int `json:"chains"`   // in chain spaces

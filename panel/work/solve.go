@@ -8,8 +8,8 @@ import (
 	"example.com/panelmath/panel/row"
 )
 
-// Solution is the answer to the question at which counts a set of rows works. It
-// is not for JSON: keep the rows, and solve again.
+// Solution is the answer to the question at which counts a set of rows works. In
+// JSON it is the rule and the rows, which are solved again when they are read.
 type Solution struct {
 	// Rule holds the counts: of what the first row makes where that is a
 	// foundation row or chain, of the stitches before it otherwise, each chain of
@@ -23,6 +23,7 @@ type Solution struct {
 	passes   [][]link // by pass of the repeat, then by row
 	closings [][]link // by how many passes went before, then by row
 	back     int      // the state that the last of the passes leads back to
+	asked    *asked   // what was solved
 }
 
 // Worked is what one row does at one count.
@@ -52,7 +53,12 @@ func (l *link) worked(n int) Worked {
 // It returns an error if a row is not valid (*InvalidError), or does not
 // fit the places before it at any count (*FitError).
 func Solve(rows []row.Row, size int) (Solution, error) {
-	return solver{size: size, spent: new(int)}.solve(rows, nil, nil)
+	sol, err := solver{size: size, spent: new(int)}.solve(rows, nil, nil)
+	if err != nil {
+		return Solution{}, err
+	}
+	sol.asked = &asked{Rows: slices.Clone(rows), Size: size}
+	return sol, nil
 }
 
 // SolveRepeat is Solve for opening rows, rows that are repeated as often as one
@@ -64,7 +70,12 @@ func Solve(rows []row.Row, size int) (Solution, error) {
 // or keep its count (*FitError). Its row is counted through opening, repeat and
 // closing, its pass says in which repeat.
 func SolveRepeat(opening, repeat, closing []row.Row, size int) (Solution, error) {
-	return solver{size: size, keep: true, spent: new(int)}.solve(opening, repeat, closing)
+	sol, err := solver{size: size, keep: true, spent: new(int)}.solve(opening, repeat, closing)
+	if err != nil {
+		return Solution{}, err
+	}
+	sol.asked = &asked{Opening: slices.Clone(opening), Repeat: slices.Clone(repeat), Closing: slices.Clone(closing), Size: size}
+	return sol, nil
 }
 
 // maxPlaces is how many places all rows together may work while they are
