@@ -86,6 +86,35 @@ func TestGridNegative(t *testing.T) {
 	require.Equal(t, gauge.QuarterInch.Text(gauge.MustLength("3.3 in").Measurement()), gauge.Grid(99).Text(gauge.MustLength("3.3 in").Measurement()))
 }
 
+// Rounded up, a length lies at the first step of the grid that is not
+// below it: every sixteenth of a step is tried, with a hair more
+// and a hair less, as an inch on the grids that print an inch as 2.5 cm.
+func TestGridUp(t *testing.T) {
+	hair := gauge.MustLength("0.000001 mm").Measurement()
+	for g := gauge.QuarterInch; g.Validate() == nil; g++ {
+		step := map[gauge.Grid]string{
+			gauge.QuarterInch: "1/4 in", gauge.EighthInch: "1/8 in", gauge.HalfInch: "1/2 in", gauge.WholeInch: "1 in",
+			gauge.HalfCentimetre: "0.5 cm", gauge.WholeCentimetre: "1 cm", gauge.HalfCentimetreAt25: "5.08 mm", gauge.WholeCentimetreAt25: "10.16 mm",
+		}[g]
+		one := gauge.MustLength(step).Measurement()
+		for n := -20; n <= 20; n++ {
+			up := g.Round(one.Times(gauge.Int(n)))
+			for part := -15; part <= 0; part++ {
+				sixteenths, err := gauge.Share(16*n+part, 16)
+				require.NoError(t, err)
+				at := one.Times(sixteenths)
+				require.Equal(t, up, g.RoundUp(at), "%v, %s", g, at)
+				if part > -15 {
+					require.Equal(t, up, g.RoundUp(at.Sub(hair)), "%v, just below %s", g, at)
+				}
+				if part < 0 {
+					require.Equal(t, up, g.RoundUp(at.Add(hair)), "%v, just above %s", g, at)
+				}
+			}
+		}
+	}
+}
+
 // Rounding allocates nothing while the numbers fit.
 func TestRoundAllocations(t *testing.T) {
 	o, m, r := over("13 over 4 in"), gauge.MustLength("48.5 in").Measurement(), gauge.Rule{Multiple: 4, Plus: 2}

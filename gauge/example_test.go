@@ -394,6 +394,14 @@ func ExampleGrid_Number() {
 	// 36 36
 }
 
+// A tail of 48.1 in is cut at 48¼ in, not at 48.
+func ExampleGrid_RoundUp() {
+	tail := gauge.MustLength("48.1 in").Measurement()
+	fmt.Println(gauge.QuarterInch.Round(tail), "or", gauge.QuarterInch.RoundUp(tail))
+	// Output:
+	// 48 in or 48.25 in
+}
+
 func ExampleGrid_Round() {
 	fmt.Println(gauge.HalfCentimetre.Round(gauge.MustLength("36 in").Measurement()))
 	// Output:

@@ -100,9 +100,33 @@ func (g *Grid) UnmarshalText(b []byte) error {
 
 // Round returns m on the grid, rounded once, a tie away from zero.
 func (g Grid) Round(m Measurement) Length {
-	u, steps, hundredths := g.shape()
+	n, _ := g.nearest(m)
+	return g.at(n)
+}
+
+// RoundUp returns the first length on the grid that is not below m: for what must
+// not come out too short, like the length of a tail.
+func (g Grid) RoundUp(m Measurement) Length {
+	n, side := g.nearest(m)
+	if side > 0 {
+		n.Add(n, big.NewInt(1))
+	}
+	return g.at(n)
+}
+
+// nearest returns the step of the grid that is nearest to m, and on which side
+// of it m lies: -1 below, +1 above.
+func (g Grid) nearest(m Measurement) (n *big.Int, side int) {
+	_, steps, hundredths := g.shape()
 	x, _ := exact.New(steps*100, hundredths) // steps in a millimetre
-	n := m.mm.Mul(x).Digits(0)
+	x = m.mm.Mul(x)
+	n = x.Digits(0)
+	return n, x.Cmp(exact.FromBig(new(big.Rat).SetInt(n)))
+}
+
+// at returns the length of n steps, as it is printed.
+func (g Grid) at(n *big.Int) Length {
+	u, steps, _ := g.shape()
 	// Steps are halves, quarters or eighths: 125 thousandths is the finest.
 	return Length{Value: decimal.NewFromBigInt(n.Mul(n, big.NewInt(1000/steps)), -3), Unit: u}
 }

@@ -3,6 +3,7 @@ package grade_test
 import (
 	"errors"
 	"fmt"
+	"strconv"
 	"strings"
 
 	"example.com/panelmath/gauge"
@@ -338,6 +339,12 @@ func ExampleText() {
 	labels := grade.Run[string]{"XS–S", "M–L", "XL–2X"}
 	fmt.Println(grade.Text(labels, func(s string) string { return s }))
 	// Output: XS–S (M–L, XL–2X)
+}
+
+func ExampleInFull() {
+	same := grade.Run[int]{7, 7, 7}
+	fmt.Println(grade.Text(same, strconv.Itoa), "or", grade.InFull(same, strconv.Itoa))
+	// Output: 7 or 7 (7, 7)
 }
 
 func ExampleNumbers() {

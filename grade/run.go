@@ -109,11 +109,23 @@ func placed(i int, err error) error {
 // four, round and square in turn: "1 (2, 3, 4) [5, 6, 7] (8, 9, 10)". A run of
 // no sizes prints nothing.
 func Text[T any](r Run[T], f func(T) string) string {
+	words := each(r, f)
+	if alike(words) {
+		return words[0]
+	}
+	return house(words)
+}
+
+// InFull is Text with every size written out, also where all print alike: for a
+// list that stands beside another.
+func InFull[T any](r Run[T], f func(T) string) string { return house(each(r, f)) }
+
+func each[T any](r Run[T], f func(T) string) []string {
 	words := make([]string, len(r))
 	for i, v := range r {
 		words[i] = f(v)
 	}
-	return house(words)
+	return words
 }
 
 // Numbers is Text for whole numbers.
@@ -126,11 +138,8 @@ const (
 )
 
 func house(words []string) string {
-	if alike(words) {
-		return words[0]
-	}
-	if len(words) == 0 {
-		return ""
+	if len(words) < 2 {
+		return strings.Join(words, "")
 	}
 	var b strings.Builder
 	b.WriteString(words[0])

@@ -657,8 +657,8 @@ func ExampleFinishing_Steps() {
 		fmt.Println("-", s)
 	}
 	// Output:
-	// - The first tail of the panel, at the bottom left corner, sews the left side seam: leave 27½ (28¼) in [70 (72) cm].
-	// - The last tail of the panel, at the bottom right corner (size S–M) or at the top right corner (size L–XL), sews the right side seam: leave 27½ (28¼) in [70 (72) cm].
+	// - The first tail of the panel, at the bottom left corner, sews the left side seam: leave 27¾ (28½) in [70.5 (72.5) cm].
+	// - The last tail of the panel, at the bottom right corner (size S–M) or at the top right corner (size L–XL), sews the right side seam: leave 27¾ (28½) in [70.5 (72.5) cm].
 	// - All other tails, 6 in [15 cm], are woven in.
 	// - Lay the panel flat, right side down, and fold it at the middle so that the open edges meet, right side out. The fold lies 51½ (52) sts from either of them; a half means that it runs through the middle stitch. Pin.
 	// - Sides: at each side count 28 (29) sts up from the open edges towards the fold and place markers. From the open edges in, join 28 (29) pairs of sts, and stop at the markers: 7¼ (7) in [18.5 (18) cm] from the fold stay open for each armhole. Before fastening off, pull each seam lengthwise as wearing will: it has to give as much as the fabric. If it is tighter, undo it and join more loosely. Fasten off.

@@ -365,5 +365,5 @@ func ExampleOpenFrontSteps() {
 	}
 	fmt.Println(steps[2])
 	// Output:
-	// Centre back: count 77 (78) sts up from the back hem on both inner edges and place a marker at each. From the hem up, join 77 (78) pairs of sts, one st to one st, and stop at the markers: 1½ in [3.5 (4) cm] stay open below the fold for the neck. The rest of both edges stays open down the front.
+	// Centre back: count 77 (78) sts up from the back hem on both inner edges and place a marker at each. From the hem up, join 77 (78) pairs of sts, one st to one st, and stop at the markers: 1½ (1½) in [3.5 (4) cm] stay open below the fold for the neck. The rest of both edges stays open down the front.
 }

@@ -10,6 +10,7 @@ import (
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/grade"
+	"example.com/panelmath/grade/notation"
 	"example.com/panelmath/panel/layout"
 	"example.com/panelmath/seam/internal/say"
 )
@@ -221,12 +222,19 @@ func (w writer) length(f func(Garment) gauge.Measurement) string {
 }
 
 func lengths[T any](run grade.Run[T], f func(T) gauge.Measurement, metric bool) string {
-	text := func(g gauge.Grid) string { return grade.Text(run, func(v T) string { return g.Number(f(v)) }) }
-	in, cm := text(gauge.QuarterInch)+" in", text(gauge.HalfCentimetre)+" cm"
-	if metric {
-		return cm + " [" + in + "]"
+	own, other := grids(metric)
+	all := make(grade.Run[gauge.Measurement], len(run))
+	for i, v := range run {
+		all[i] = f(v)
 	}
-	return in + " [" + cm + "]"
+	return notation.Both(all, own, other)
+}
+
+func grids(metric bool) (own, other gauge.Grid) {
+	if metric {
+		return gauge.HalfCentimetre, gauge.QuarterInch
+	}
+	return gauge.QuarterInch, gauge.HalfCentimetre
 }
 
 func (w writer) measure(name string) string {
@@ -370,7 +378,7 @@ func (w writer) tailSteps() []string {
 			for k, c := range corners {
 				where[k] = "at the " + tail(c[0]).Where() + " corner" + w.only(c)
 			}
-			steps = append(steps, name+", "+strings.Join(where, " or ")+", sews the "+first.Seam+": leave "+w.run(leave)+".")
+			steps = append(steps, name+", "+strings.Join(where, " or ")+", sews the "+first.Seam+": leave "+w.cut(leave)+".")
 		default:
 			for _, group := range w.alike(func(i int) string { return tail(i).Where() + tail(i).Seam }) {
 				if at := tail(group[0]); at.Seam != "" {
@@ -402,24 +410,30 @@ func (w writer) tailSteps() []string {
 	return append(steps, rest)
 }
 
-// run prints a length for all sizes.
-func (w writer) run(f func(int) gauge.Measurement) string {
+// cut prints a length of yarn for all sizes.
+func (w writer) cut(f func(int) gauge.Measurement) string {
 	all := make(grade.Run[int], len(w.sizes))
 	for i := range all {
 		all[i] = i
 	}
-	return lengths(all, f, w.f.Centimetres)
+	return lengths(all, w.up(f), w.f.Centimetres)
 }
 
-// each prints a length for all sizes, or for some of them by name: a list of
-// some would be read as one of all.
+// up rounds a length of yarn up in the designer's own unit: never too short.
+func (w writer) up(f func(int) gauge.Measurement) func(int) gauge.Measurement {
+	own, _ := grids(w.f.Centimetres)
+	return func(i int) gauge.Measurement { return own.RoundUp(f(i)).Measurement() }
+}
+
+// each is cut for all sizes, or for some of them by name: a list of some would
+// be read as one of all.
 func (w writer) each(sizes []int, f func(int) gauge.Measurement) string {
 	if len(sizes) == len(w.sizes) {
-		return w.run(f)
+		return w.cut(f)
 	}
 	texts := make([]string, len(sizes))
 	for k, i := range sizes {
-		texts[k] = w.lone(f(i)) + " in size " + w.label(i)
+		texts[k] = w.lone(w.up(f)(i)) + " in size " + w.label(i)
 	}
 	return strings.Join(texts, ", ")
 }

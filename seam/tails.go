@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/grade"
 	"example.com/panelmath/internal/enum"
 	"example.com/panelmath/panel/layout"
 	"example.com/panelmath/seam/internal/say"
@@ -290,6 +291,6 @@ func (t Tail) String() string {
 	if t.Seam != "" {
 		does = "sews the " + t.Seam
 	}
-	return fmt.Sprintf("the %s tail of the %s, at its %s corner, %s: leave %s [%s]", which, t.Piece, t.Where(), does,
-		gauge.QuarterInch.Text(t.Leave), gauge.HalfCentimetre.Text(t.Leave))
+	return fmt.Sprintf("the %s tail of the %s, at its %s corner, %s: leave %s", which, t.Piece, t.Where(), does,
+		lengths(grade.Run[Tail]{t}, func(t Tail) gauge.Measurement { return gauge.QuarterInch.RoundUp(t.Leave).Measurement() }, false))
 }

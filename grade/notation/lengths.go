@@ -30,13 +30,18 @@ func Text(r grade.Run[gauge.Measurement], g gauge.Grid) string {
 
 // Both prints measurements in two units, the designer's own first:
 // "48½ (56, 66) in [123 (142, 167.5) cm]". Each is rounded to its grid from the
-// exact measurement, not the second from the first. ReadLengths reads it back.
+// exact measurement, not the second from the first. One value stands for all
+// sizes where all print alike in both units: beside a list it would look like a
+// slip. ReadLengths reads it back.
 func Both(r grade.Run[gauge.Measurement], own, other gauge.Grid) string {
-	s := Text(r, own)
-	if s == "" {
+	if len(r) == 0 {
 		return ""
 	}
-	return s + " [" + Text(r, other) + "]"
+	pair := func(m gauge.Measurement) string { return own.Number(m) + " [" + other.Number(m) }
+	if grade.Text(r, pair) == pair(r[0]) {
+		r = r[:1] // alike in both
+	}
+	return grade.InFull(r, own.Number) + " " + own.Unit().String() + " [" + grade.InFull(r, other.Number) + " " + other.Unit().String() + "]"
 }
 
 // ReadLengths reads what Text and Both print, in any style of Read, with

@@ -195,6 +195,22 @@ func TestBothUnitsPublished(t *testing.T) {
 	require.Equal(t, "108 (118, 127, 138, 150) cm", notation.Text(m, gauge.WholeCentimetre))
 }
 
+// One number stands for all sizes where it does so in both units; beside a list
+// it would look like a slip.
+func TestBothOneForAll(t *testing.T) {
+	for text, want := range map[string]string{
+		"1.5 (1.5, 1.5) in":    "1½ in [4 cm]",
+		"1.45 (1.55, 1.45) in": "1½ (1½, 1½) in [3.5 (4, 3.5) cm]",
+		"9.65 (9.85, 9.65) in": "9¾ (9¾, 9¾) in [24.5 (25, 24.5) cm]",
+		"1.6 (1.7) in":         "1½ (1¾) in [4 (4.5) cm]",
+		"4.12 (4.13) in":       "4 (4¼) in [10.5 (10.5) cm]",
+		"1.5 in":               "1½ in [4 cm]",
+	} {
+		require.Equal(t, want, notation.Both(measures(t, text), gauge.QuarterInch, gauge.HalfCentimetre))
+	}
+	require.Empty(t, notation.Both(nil, gauge.QuarterInch, gauge.HalfCentimetre))
+}
+
 func TestReadLengths(t *testing.T) {
 	for _, c := range []struct {
 		text  string

@@ -9,6 +9,7 @@ import (
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/grade"
 	"example.com/panelmath/grade/caution"
+	"example.com/panelmath/grade/notation"
 	"example.com/panelmath/panel"
 	"example.com/panelmath/panel/layout"
 	"example.com/panelmath/panel/row"
@@ -176,10 +177,11 @@ func (g Garment) grids() (own, other gauge.Grid) {
 // `48½ (56, 66) in [123 (142, 167.5) cm]`.
 func (g Garment) measure(f func(Size) gauge.Measurement) string {
 	own, other := g.grids()
-	in := func(grid gauge.Grid) string {
-		return g.text(func(s Size) string { return grid.Number(f(s)) }) + " " + grid.Unit().String()
+	all := make(grade.Run[gauge.Measurement], len(g.Sizes))
+	for i, s := range g.Sizes {
+		all[i] = f(s)
 	}
-	return in(own) + " [" + in(other) + "]"
+	return notation.Both(all, own, other)
 }
 
 func (g Garment) sizes() []document.Block {
