@@ -307,7 +307,7 @@ func ExamplePlan_Starts() {
 	}
 	// Output:
 	// At the start of each row that begins with hdc, ch 2 (does not count as a st); work the first hdc into the first st.
-	// At the start of each row that begins with hdc, ch 2: this chain is the first hdc of the row and stands on the first st, so work the next stitch into the next st. The last stitch of the row after goes into the top of this chain.
+	// At the start of each row that begins with hdc, ch 2: this chain is the first hdc of the row and stands on the first st, so go on with the next st or sp. The last stitch of the row after goes into the top of this chain.
 	// Begin the rows without a turning chain: draw the first loop of a row up to the height of its first stitch, and work that stitch into the first st.
 }
 

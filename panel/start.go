@@ -88,7 +88,7 @@ func (p Plan) Starts(s RowStart, t row.Terms) []string {
 	var out []string
 	for _, k := range kinds {
 		if s == ChainCounts {
-			out = append(out, fmt.Sprintf("At the start of each row that begins with %s, ch %d: this chain is the first %s of the row and stands on the first st, so work the next stitch into the next st. The last stitch of the row after goes into the top of this chain.", k.Abbr(t), k.Height(), k.Abbr(t)))
+			out = append(out, fmt.Sprintf("At the start of each row that begins with %s, ch %d: this chain is the first %s of the row and stands on the first st, so go on with the next st or sp. The last stitch of the row after goes into the top of this chain.", k.Abbr(t), k.Height(), k.Abbr(t)))
 			continue
 		}
 		out = append(out, fmt.Sprintf("At the start of each row that begins with %s, ch %d (does not count as a st); work the first %s into the first st.", k.Abbr(t), k.Height(), k.Abbr(t)))

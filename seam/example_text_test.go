@@ -26,11 +26,12 @@ func ExampleFinishing_Write() {
 		log.Fatal(err)
 	}
 	fmt.Println(text.Blocking)
-	for _, s := range text.Joining[:1] {
+	for _, s := range text.Joining[:2] {
 		fmt.Println(s)
 	}
 	// Output:
 	// Wet the panel and pin it out.
+	// Join every seam in whip stitch, the right side facing you; another kind of seam takes another length of yarn.
 	// Lay the panel flat, right side down, and fold it at the middle so that the open edges meet, right side out. The fold lies 50 sts from either of them. Pin.
 }
 
@@ -58,7 +59,7 @@ func ExampleFinishing_Write_steep() {
 	if err != nil {
 		log.Fatal(err)
 	}
-	fmt.Println(text.Joining[1])
+	fmt.Println(text.Joining[2])
 	// Output:
 	// First seam: count 104 sts down the right edge of the second panel from its top corner and place a marker. Join the whole bottom end of the first panel, 36 row ends, to this stretch, one to one, and on the side that has more pass over 68 of the 104, spread evenly: 1 to 2 after each pair.
 }

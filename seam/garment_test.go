@@ -14,6 +14,7 @@ import (
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/grade"
 	"example.com/panelmath/panel/layout"
+	"example.com/panelmath/panel/row"
 	"example.com/panelmath/seam"
 	"github.com/shopspring/decimal"
 	"github.com/stretchr/testify/require"
@@ -102,7 +103,7 @@ func TestFinishingOwnGarment(t *testing.T) {
 	require.NoError(t, err)
 	all := strings.Join(steps, "\n")
 	for _, want := range []string{
-		seam.DefaultBlocking,
+		"acrylic or another man-made fiber without",
 		"Waist: join 30 (31) pairs, 10 (10¼) in [25.5 (26) cm], one to one, and on the side that has more pass over 10 (9) of the 40, spread evenly: one after every 3 to 4 pairs.",
 		"Yarn that is pulled through frays: sew with no more than 20 in [51 cm] at a time",
 	} {
@@ -660,11 +661,12 @@ func ExampleFinishing_Steps() {
 	// - The first tail of the panel, at the bottom left corner, sews the left side seam: leave 27¾ (28½) in [70.5 (72.5) cm].
 	// - The last tail of the panel, at the bottom right corner (size S–M) or at the top right corner (size L–XL), sews the right side seam: leave 27¾ (28½) in [70.5 (72.5) cm].
 	// - All other tails, 6 in [15 cm], are woven in.
+	// - Join every seam in whip stitch, the right side facing you; another kind of seam takes another length of yarn.
 	// - Lay the panel flat, right side down, and fold it at the middle so that the open edges meet, right side out. The fold lies 51½ (52) sts from either of them; a half means that it runs through the middle stitch. Pin.
-	// - Sides: at each side count 28 (29) sts up from the open edges towards the fold and place markers. From the open edges in, join 28 (29) pairs of sts, and stop at the markers: 7¼ (7) in [18.5 (18) cm] from the fold stay open for each armhole. Before fastening off, pull each seam lengthwise as wearing will: it has to give as much as the fabric. If it is tighter, undo it and join more loosely. Fasten off.
-	// - The open edges, 23 (27½) in [58.5 (70) cm] all round, go about neck, fronts and hips.
-	// - Weave in all ends along the seams, each in two directions. Rest your hands between seams.
-	// - Loose fronts, sleeves and hems catch fire easily: keep them away from flames and hobs.
+	// - Sides: at each side count 28 (29) sts up from the open edges toward the fold and place markers. From the open edges in, join 28 (29) pairs of sts, and stop at the markers: 7¼ (7) in [18.5 (18) cm] from the fold stay open for each armhole. Before fastening off, pull each seam lengthwise as wearing will: it has to give as much as the fabric. If it is tighter, undo it and join more loosely. Fasten off.
+	// - The open edges, 23 (27½) in [58.5 (70) cm] all round, frame neck, fronts and hips.
+	// - Take out every pin and every marker, and count them. Weave in all ends along the seams, each in two directions. Rest your hands between seams.
+	// - Loose fronts, sleeves and hems catch fire easily: keep them away from flames and stoves.
 }
 
 // CheckSizes names the size, what it got and what it should have.
@@ -862,4 +864,78 @@ func ExampleMethod_UnmarshalText() {
 	var m seam.Method
 	fmt.Println(m.UnmarshalText([]byte("slip stitch")), m)
 	// Output: <nil> slip stitch
+}
+
+// A garment that is sewn with another yarn takes none for its seams, and an end of
+// nothing is not 6 in.
+func TestSewingAsGiven(t *testing.T) {
+	length := gauge.MustLength("20 in").Measurement()
+	for _, c := range []struct {
+		sewing seam.Sewing
+		want   string
+	}{
+		{seam.Sewing{}, "56 in"},
+		{seam.Sewing{AsGiven: true}, "0 in"},
+		{seam.Sewing{AsGiven: true, End: gauge.MustLength("4 in").Measurement()}, "4 in"},
+		{seam.Sewing{AsGiven: true, Measured: gauge.Int(3)}, "60 in"},
+		{seam.Sewing{Measured: gauge.Int(3)}, "66 in"},
+	} {
+		require.NoError(t, c.sewing.Validate())
+		require.True(t, c.sewing.Yarn(length, 1).Equal(gauge.MustLength(c.want).Measurement()), "%+v", c.sewing)
+	}
+	g, err := seam.OpenFront{Panel: layout.Rectangle{Stitches: 100, Rows: 20, Gauge: gauge.MustGauge("13 sts and 9 rows = 4 in")},
+		NeckDrop: gauge.MustLength("1 in").Measurement(), ArmholeDepth: gauge.MustLength("8 in").Measurement()}.Sew()
+	require.NoError(t, err)
+	text, err := seam.Finishing{Sewing: seam.Sewing{AsGiven: true, Measured: gauge.Int(3)}}.Write(grade.Run[seam.Garment]{g})
+	require.NoError(t, err)
+	require.Equal(t, "All other tails are woven in.", text.Tails[len(text.Tails)-1])
+}
+
+// One of a thing is told as one, and sizes whose yarn is cut alike stand together.
+func TestOneOfAThing(t *testing.T) {
+	rect := func(sts, rows int) layout.Rectangle {
+		return layout.Rectangle{Stitches: sts, Rows: rows, Gauge: gauge.MustGauge("13 sts and 9 rows = 4 in")}
+	}
+	one := gauge.MustLength("0.2 in").Measurement()
+	g, err := seam.OpenFront{Panel: rect(100, 20), NeckDrop: gauge.MustLength("15 in").Measurement(), ArmholeDepth: gauge.MustLength("14.7 in").Measurement(), Slit: one}.Sew()
+	require.NoError(t, err)
+	text, err := seam.Finishing{}.Write(grade.Run[seam.Garment]{g})
+	require.NoError(t, err)
+	all := strings.Join(text.Joining, "\n")
+	require.Contains(t, all, "count 1 st up from the back hem")
+	require.Contains(t, all, "join 1 pair of sts, one st to one st")
+	require.Contains(t, all, "Leave 1 st, ")
+	require.NotRegexp(t, `\b1 (sts|pairs|row ends)\b`, all)
+
+	c := func(rows int) seam.Garment {
+		g, err := seam.FrontAndBack{Panel: rect(80, rows), NeckWidth: gauge.MustLength("4 in").Measurement(), ArmholeDepth: gauge.MustLength("8 in").Measurement()}.Sew()
+		require.NoError(t, err)
+		return g
+	}
+	text, err = seam.Finishing{Labels: grade.Run[string]{"S", "M", "L"}}.Write(grade.Run[seam.Garment]{c(40), c(41), c(40)})
+	require.NoError(t, err)
+	require.Contains(t, text.Tails, "The left shoulder needs a new length: 28¾ in [73 cm] in sizes S, L.")
+	require.Contains(t, text.Tails, "The last tail of the back, at the top right corner, sews the right shoulder: leave 24 in [61 cm] in size M.")
+}
+
+// The terms spell the text and name the stitch that sews; names that others gave
+// are not touched.
+func TestFinishingTerms(t *testing.T) {
+	g, err := seam.OpenFront{Panel: layout.Rectangle{Stitches: 100, Rows: 20, Gauge: gauge.MustGauge("13 sts and 9 rows = 4 in")},
+		NeckDrop: gauge.MustLength("1 in").Measurement(), ArmholeDepth: gauge.MustLength("8 in").Measurement()}.Sew()
+	require.NoError(t, err)
+	for terms, want := range map[row.Terms][]string{
+		row.US: {"sews the center back", "seam in single crochet,", "Center back: count", "flames and stoves"},
+		row.UK: {"sews the centre back", "seam in double crochet,", "Centre back: count", "flames and hobs"},
+	} {
+		text, err := seam.Finishing{Terms: terms, Blocking: "Centre fiber.", Sewing: seam.Sewing{Method: seam.SingleCrochet}}.Write(grade.Run[seam.Garment]{g})
+		require.NoError(t, err)
+		all := strings.Join(text.Steps(), "\n")
+		for _, w := range want {
+			require.Contains(t, all, w)
+		}
+		require.Equal(t, "Centre fiber.", text.Blocking)
+	}
+	_, err = seam.Finishing{Terms: 9}.Write(grade.Run[seam.Garment]{g})
+	require.EqualError(t, err, "Terms: got Terms(9), want US or UK")
 }

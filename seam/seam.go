@@ -140,7 +140,11 @@ func (s Seam) Join() (Join, error) {
 // Explain says in one sentence how the pairs came about: "centre back: 53½ sts
 // from hem to fold less 1.25 in (3.175 cm) at 13 over 4 in are 49.4375, rounded
 // down to 49 pairs; 4½ sts stay open to the fold, 1.385 in (3.517 cm)".
-func (j Join) Explain() string {
+func (j Join) Explain() string { return j.ExplainIn(gauge.Inch) }
+
+// ExplainIn is Explain with inches or centimetres first.
+func (j Join) ExplainIn(first gauge.Unit) string {
+	length := func(m gauge.Measurement) string { return say.LengthIn(m, first) }
 	s := ""
 	if j.Asked.Name != "" {
 		s = j.Asked.Name + ": "
@@ -158,9 +162,9 @@ func (j Join) Explain() string {
 		end = "the top"
 	}
 	s += fmt.Sprintf("%s %s from %s to %s less %s at %s over %s are %s", say.Halves(j.Asked.half()), word, begin, end,
-		say.Length(j.Asked.Opening), say.PerSpan(j.Asked.Gauge), j.Asked.Gauge.Span, say.About(j.Exact))
+		length(j.Asked.Opening), say.PerSpan(j.Asked.Gauge), j.Asked.Gauge.Span, say.About(j.Exact))
 	if j.Start > 0 {
-		s += fmt.Sprintf(", rounded down to %d; the slit of %s takes %d, which leaves %d %s", j.Pairs+j.Start, say.Length(j.Asked.Slit), j.Start, j.Pairs, pairs(j.Pairs))
+		s += fmt.Sprintf(", rounded down to %d; the slit of %s takes %d, which leaves %d %s", j.Pairs+j.Start, length(j.Asked.Slit), j.Start, j.Pairs, pairs(j.Pairs))
 	} else {
 		s += fmt.Sprintf(", rounded down to %d %s", j.Pairs, pairs(j.Pairs))
 	}
@@ -172,7 +176,7 @@ func (j Join) Explain() string {
 		stay = "stays"
 		word = map[bool]string{false: "st", true: "row end"}[j.Asked.RowEnds]
 	}
-	return s + fmt.Sprintf("; %s %s %s open to %s, %s", say.Halves(j.Open), word, stay, end, say.Length(j.Opening))
+	return s + fmt.Sprintf("; %s %s %s open to %s, %s", say.Halves(j.Open), word, stay, end, length(j.Opening))
 }
 
 func pairs(n int) string {

@@ -9,6 +9,7 @@ import (
 	"testing"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/panel/row"
 	"example.com/panelmath/seam"
 	"github.com/shopspring/decimal"
 	"github.com/stretchr/testify/require"
@@ -257,7 +258,7 @@ func TestOpenFrontSteps(t *testing.T) {
 	steps, err = seam.OpenFrontSteps(back, side, "")
 	require.NoError(t, err)
 	all = strings.Join(steps, "\n")
-	require.Equal(t, seam.DefaultBlocking, steps[0])
+	require.Equal(t, row.US.Spell(seam.DefaultBlocking), steps[0])
 	require.Contains(t, all, "join 77 pairs of sts", "one number where all are equal")
 	require.NotContains(t, all, "middle stitch")
 }
@@ -365,5 +366,5 @@ func ExampleOpenFrontSteps() {
 	}
 	fmt.Println(steps[2])
 	// Output:
-	// Centre back: count 77 (78) sts up from the back hem on both inner edges and place a marker at each. From the hem up, join 77 (78) pairs of sts, one st to one st, and stop at the markers: 1½ (1½) in [3.5 (4) cm] stay open below the fold for the neck. The rest of both edges stays open down the front.
+	// Center back: count 77 (78) sts up from the back hem on both inner edges and place a marker at each. From the hem up, join 77 (78) pairs of sts, one st to one st, and stop at the markers: 1½ (1½) in [3.5 (4) cm] stay open below the fold for the neck. The rest of both edges stays open down the front.
 }

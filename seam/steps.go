@@ -3,6 +3,7 @@ package seam
 import (
 	"errors"
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 	"unicode"
@@ -12,6 +13,7 @@ import (
 	"example.com/panelmath/grade"
 	"example.com/panelmath/grade/notation"
 	"example.com/panelmath/panel/layout"
+	"example.com/panelmath/panel/row"
 	"example.com/panelmath/seam/internal/say"
 )
 
@@ -31,6 +33,9 @@ type Finishing struct {
 	Labels grade.Run[string] `json:"labels,omitempty"`
 	// Centimetres come first in lengths; otherwise inches.
 	Centimetres bool `json:"centimetres,omitempty"`
+	// Terms are those of the pattern: they spell its words (center back, or
+	// centre back) and name a stitch that sews.
+	Terms row.Terms `json:"terms,omitzero"`
 }
 
 // Text is the finishing of a garment in all sizes as sentences, by the part of
@@ -65,7 +70,7 @@ func (f Finishing) Steps(sizes grade.Run[Garment]) ([]string, error) {
 // in its own words; an app's own is told seam by seam.
 //
 // It returns a *gauge.FieldError if there is no size or there are more than
-// grade.MaxSizes, Labels do not fit them or the sewing is not valid, and a
+// grade.MaxSizes, Labels do not fit them, the terms or the sewing are not valid, and a
 // *grade.SizeError if a layout is not valid or has other seams than the first.
 func (f Finishing) Write(sizes grade.Run[Garment]) (Text, error) {
 	if len(sizes) < 1 || len(sizes) > grade.MaxSizes {
@@ -76,6 +81,9 @@ func (f Finishing) Write(sizes grade.Run[Garment]) (Text, error) {
 	}
 	if err := f.Sewing.Validate(); err != nil {
 		return Text{}, gauge.InField("Sewing", err)
+	}
+	if _, err := f.Terms.MarshalText(); err != nil {
+		return Text{}, err
 	}
 	w := writer{f: f, sizes: sizes}
 	var err error
@@ -92,26 +100,36 @@ func (f Finishing) Write(sizes grade.Run[Garment]) (Text, error) {
 	}
 	t := Text{Blocking: f.blocking(), Ending: ending()}
 	t.Tails = append([]string{w.lie()}, w.tailSteps()...)
+	how := f.Sewing.Method.String()
+	if f.Sewing.Method == SingleCrochet {
+		how = row.SingleCrochet.Term(f.Terms)
+	}
+	t.Joining = []string{"Join every seam in " + how + ", the right side facing you; another kind of seam takes another length of yarn."}
 	switch name := sizes[0].Layout.Name; {
 	case len(sizes[0].Joins) == 0:
-		t.Joining = w.anyGarment()
+		t.Joining = append(t.Joining, w.anyGarment()...)
 	case name == "open front" || name == "closed front":
-		t.Joining = w.overShoulders(name == "closed front")
+		t.Joining = append(t.Joining, w.overShoulders(name == "closed front")...)
 	case name == "front and back":
-		t.Joining = w.frontAndBack()
+		t.Joining = append(t.Joining, w.frontAndBack()...)
 	case name == "cocoon":
-		t.Joining = w.cocoon()
+		t.Joining = append(t.Joining, w.cocoon()...)
 	case name == "poncho":
-		t.Joining = w.poncho()
+		t.Joining = append(t.Joining, w.poncho()...)
 	default:
-		t.Joining = w.anyGarment()
+		t.Joining = append(t.Joining, w.anyGarment()...)
+	}
+	for _, part := range [][]string{t.Tails, t.Joining, t.Ending} {
+		for i, s := range part {
+			part[i] = f.Terms.Spell(s)
+		}
 	}
 	return t, nil
 }
 
 func (f Finishing) blocking() string {
 	if f.Blocking == "" {
-		return DefaultBlocking
+		return f.Terms.Spell(DefaultBlocking)
 	}
 	return f.Blocking
 }
@@ -136,7 +154,7 @@ func sameKind(a, b Garment, seamsA, seamsB []layout.Seam) error {
 
 func ending() []string {
 	return []string{
-		"Weave in all ends along the seams, each in two directions. Rest your hands between seams.",
+		"Take out every pin and every marker, and count them. Weave in all ends along the seams, each in two directions. Rest your hands between seams.",
 		"Loose fronts, sleeves and hems catch fire easily: keep them away from flames and hobs.",
 	}
 }
@@ -144,7 +162,7 @@ func ending() []string {
 // OpenFrontSteps returns the finishing of an open front from its two joins
 // alone, one of each a size, in order: the steps of Finishing without what the
 // tails sew. blocking is the step that comes first, with the cautions of the
-// fibre; empty stands for DefaultBlocking.
+// fibre; empty stands for DefaultBlocking. Words are spelled as in the US.
 //
 // It returns an error if there is no size, the two differ in length or in the
 // edge they lie on, or a join has no pairs.
@@ -164,8 +182,11 @@ func OpenFrontSteps(centreBack, side []Join, blocking string) ([]string, error) 
 		b.Asked.Name, s.Asked.Name = "centre back", "side"
 		w.sizes = append(w.sizes, Garment{Joins: []Join{b, s}})
 	}
-	steps := append([]string{Finishing{Blocking: blocking}.blocking()}, w.overShoulders(false)...)
-	return append(steps, ending()...), nil
+	steps := append(w.overShoulders(false), ending()...)
+	for i, s := range steps {
+		steps[i] = row.US.Spell(s)
+	}
+	return append([]string{Finishing{Blocking: blocking}.blocking()}, steps...), nil
 }
 
 // writer writes sentences for all sizes.
@@ -191,6 +212,20 @@ func (w writer) number(name string, f func(Join) gauge.Ratio) string {
 
 func (w writer) pairs(name string) string {
 	return w.number(name, func(j Join) gauge.Ratio { return gauge.Int(j.Pairs) })
+}
+
+// join is "join 49 (50, 52) pairs of sts", or "join 1 pair of sts".
+func (w writer) join(name string) string {
+	one := w.pairs(name) == "1"
+	return "join " + w.pairs(name) + map[bool]string{true: " pair of ", false: " pairs of "}[one] + w.word(name)
+}
+
+// of puts what is counted after a number: "1 st", "7 (8) sts".
+func (w writer) of(name, number string) string {
+	if number == "1" || number == "½" {
+		return number + " " + strings.TrimSuffix(w.word(name), "s")
+	}
+	return number + " " + w.word(name)
 }
 
 // upTo is where a seam stops, counted from the hem.
@@ -262,13 +297,13 @@ func (w writer) slit() string {
 	if !has {
 		return ""
 	}
-	return " Leave " + w.number("side", func(j Join) gauge.Ratio { return gauge.Int(j.Start) }) + " " + w.word("side") + ", " +
+	return " Leave " + w.of("side", w.number("side", func(j Join) gauge.Ratio { return gauge.Int(j.Start) })) + ", " +
 		w.length(func(g Garment) gauge.Measurement { return g.join("side").Slit }) + ", open at the hem for the slit."
 }
 
 // fold says where a piece folds.
 func (w writer) fold(what, name, from string) string {
-	s := what + " lies " + w.number(name, func(j Join) gauge.Ratio { return j.Asked.half() }) + " " + w.word(name) + " from " + from
+	s := what + " lies " + w.of(name, w.number(name, func(j Join) gauge.Ratio { return j.Asked.half() })) + " from " + from
 	for _, g := range w.sizes {
 		if g.join(name).MiddleOnFold {
 			return s + "; a half means that it runs through the middle " + map[string]string{"sts": "stitch", "row ends": "row"}[w.word(name)]
@@ -287,15 +322,14 @@ func (w writer) overShoulders(closed bool) []string {
 	if sts == "row ends" {
 		edges = "inner edges"
 	}
-	back := w.upTo("centre back")
 	steps := []string{
 		"Lay the two panels side by side, right sides up, with the " + edges + " together in the middle and the hems level. Pin the hems. " + w.fold("The fold at the shoulder", "side", "either hem") + ".",
-		"Centre back: count " + back + " " + sts + " up from the back hem on both inner edges and place a marker at each. From the hem up, join " + w.pairs("centre back") +
-			" pairs of " + sts + ", " + w.one("centre back") + ", and stop at the markers: " + w.opening("centre back") + " stay open below the fold for the neck.",
+		"Centre back: count " + w.of("centre back", w.upTo("centre back")) + " up from the back hem on both inner edges and place a marker at each. From the hem up, " + w.join("centre back") +
+			", " + w.one("centre back") + ", and stop at the markers: " + w.opening("centre back") + " stay open below the fold for the neck.",
 	}
 	if closed {
-		steps = append(steps, "Centre front: count "+w.upTo("centre front")+" "+sts+" up from the front hem on both inner edges and place a marker at each. From the hem up, join "+
-			w.pairs("centre front")+" pairs of "+sts+", and stop at the markers: "+w.opening("centre front")+" stay open from the fold down for the neck, "+
+		steps = append(steps, "Centre front: count "+w.of("centre front", w.upTo("centre front"))+" up from the front hem on both inner edges and place a marker at each. From the hem up, "+
+			w.join("centre front")+", and stop at the markers: "+w.opening("centre front")+" stay open from the fold down for the neck, "+
 			w.measure("neck round")+" all round. Try whether the head goes through before fastening off.")
 	} else {
 		steps[1] += " The rest of both edges stays open down the front."
@@ -311,16 +345,16 @@ func (w writer) sides(where, from, begin, below, check string) string {
 	if slit != "" {
 		begin = " From there up"
 	}
-	return "Sides: " + where + " " + w.upTo("side") + " " + w.word("side") + " up " + from + " and place markers." + slit + begin + ", join " + w.pairs("side") +
-		" pairs of " + w.word("side") + ", and stop at the markers: " + w.opening("side") + " " + below + " stay open for each armhole. " + check + " Fasten off."
+	return "Sides: " + where + " " + w.of("side", w.upTo("side")) + " up " + from + " and place markers." + slit + begin + ", " + w.join("side") +
+		", and stop at the markers: " + w.opening("side") + " " + below + " stay open for each armhole. " + check + " Fasten off."
 }
 
 func (w writer) frontAndBack() []string {
 	steps := []string{
 		"Lay front and back on each other, wrong sides together, hems and edges level. Pin.",
-		"Shoulders: from each outer edge in, count " + w.pairs("shoulder") + " " + w.word("shoulder") + " along the top of both panels and place markers. Join " + w.pairs("shoulder") +
-			" pairs of " + w.word("shoulder") + " from the outer edge in, and stop at the markers: " +
-			w.number("shoulder", func(j Join) gauge.Ratio { return j.Open.Add(j.Open) }) + " " + w.word("shoulder") + ", " + w.measure("neck width") +
+		"Shoulders: from each outer edge in, count " + w.of("shoulder", w.pairs("shoulder")) + " along the top of both panels and place markers. At each shoulder " + w.join("shoulder") +
+			" from the outer edge in, and stop at the markers: " +
+			w.of("shoulder", w.number("shoulder", func(j Join) gauge.Ratio { return j.Open.Add(j.Open) })) + ", " + w.measure("neck width") +
 			", stay open in the middle for the neck. Try whether the head goes through. " + checkStretch + " Fasten off.",
 	}
 	if w.sizes[0].join("side").Pairs == 0 {
@@ -334,9 +368,9 @@ func (w writer) frontAndBack() []string {
 	return append(steps,
 		"Sleeves: pin the middle of the top edge of each sleeve to the shoulder and its corners to the markers. Join "+
 			grade.Text(sleeve, func(s layout.Seam) string { return strconv.Itoa(s.Sides[1].Count) })+" "+kind(sleeve[0].Sides[1])+" of the sleeve to "+
-			grade.Text(sleeve, func(s layout.Seam) string { return strconv.Itoa(s.Sides[0].Count) })+" "+kind(sleeve[0].Sides[0])+" of the armhole, "+w.plans(sleeve)+".",
+			grade.Text(sleeve, func(s layout.Seam) string { return strconv.Itoa(s.Sides[0].Count) })+" "+kind(sleeve[0].Sides[0])+" of the armhole, "+w.plans(sleeve)+". "+checkAgain+" Fasten off.",
 		"Underarms: fold each sleeve lengthwise, wrong sides together, and join "+
-			grade.Text(under, func(s layout.Seam) string { return strconv.Itoa(s.Pairs()) })+" pairs of "+kind(under[0].Sides[0])+" from the armhole to the sleeve end. Check the stretch and fasten off.")
+			grade.Text(under, func(s layout.Seam) string { return strconv.Itoa(s.Pairs()) })+" pairs of "+kind(under[0].Sides[0])+" from the sleeve end to the armhole. "+checkAgain+" Fasten off.")
 }
 
 // lie says how the pieces are looked at where corners are named.
@@ -404,6 +438,9 @@ func (w writer) tailSteps() []string {
 		}
 	}
 	rest := "All other tails, " + w.lone(w.f.Sewing.end()) + ", are woven in."
+	if w.f.Sewing.end().Sign() == 0 {
+		rest = "All other tails are woven in."
+	}
 	if long, ok := w.f.Sewing.Long(); ok {
 		rest += " Yarn that is pulled through frays: sew with no more than " + w.lone(long) + " at a time, and join new yarn."
 	}
@@ -431,9 +468,12 @@ func (w writer) each(sizes []int, f func(int) gauge.Measurement) string {
 	if len(sizes) == len(w.sizes) {
 		return w.cut(f)
 	}
-	texts := make([]string, len(sizes))
-	for k, i := range sizes {
-		texts[k] = w.lone(w.up(f)(i)) + " in size " + w.label(i)
+	var texts []string
+	for _, same := range w.alike(func(i int) string { return w.lone(w.up(f)(i)) }) {
+		same = slices.DeleteFunc(same, func(i int) bool { return !slices.Contains(sizes, i) })
+		if len(same) > 0 {
+			texts = append(texts, w.lone(w.up(f)(same[0]))+" in "+w.named(same))
+		}
 	}
 	return strings.Join(texts, ", ")
 }
@@ -469,14 +509,19 @@ func (w writer) only(sizes []int) string {
 	if len(sizes) == len(w.sizes) {
 		return ""
 	}
+	return " (" + w.named(sizes) + ")"
+}
+
+// named is "size M–L" or "sizes M–L, XL–2X".
+func (w writer) named(sizes []int) string {
 	names := make([]string, len(sizes))
 	for k, i := range sizes {
 		names[k] = w.label(i)
 	}
 	if len(names) == 1 {
-		return " (size " + names[0] + ")"
+		return "size " + names[0]
 	}
-	return " (sizes " + strings.Join(names, ", ") + ")"
+	return "sizes " + strings.Join(names, ", ")
 }
 
 func (w writer) label(i int) string {
@@ -535,17 +580,18 @@ func (w writer) cocoon() []string {
 	return []string{
 		"Lay the panel flat, right side down, and fold it at the middle so that the open edges meet, right side out. " + w.fold("The fold", "side", "either of them") + ". Pin.",
 		w.sides("at each side count", "from the open edges towards the fold", "the open edges in", "from the fold", checkStretch),
-		"The open edges, " + w.measure("body opening") + " all round, go about neck, fronts and hips.",
+		"The open edges, " + w.measure("body opening") + " all round, frame neck, fronts and hips.",
 	}
 }
 
 func (w writer) poncho() []string {
 	s := w.seam("first seam")
+	down := w.of("seam", w.pairs("seam"))
 	return []string{
 		"Lay the second panel flat, right side up, and the first to the right of it, right side up and turned so that its bottom end lies along the right edge of the second, the bottom left corner of the first level with the top corner of the second. Pin.",
-		"First seam: count " + w.pairs("seam") + " " + w.word("seam") + " down the right edge of the second panel from its top corner and place a marker. Join the whole bottom end of the first panel, " +
+		"First seam: count " + down + " down the right edge of the second panel from its top corner and place a marker. Join the whole bottom end of the first panel, " +
 			grade.Text(s, func(s layout.Seam) string { return strconv.Itoa(s.Sides[0].Count) }) + " " + kind(s[0].Sides[0]) + ", to this stretch, " + w.plans(s) + ".",
-		"Second seam: bring the bottom end of the second panel round to the right edge of the first, to the stretch below its top corner, without twisting, and join it in the same way. " +
+		"Second seam: count " + down + " down the right edge of the first panel from its top corner and place a marker. Bring the bottom end of the second panel round to this stretch, its bottom left corner to the top corner of the first panel, without twisting, and join it in the same way. " +
 			"What is left of the two right edges is the neck, " + w.measure("neck round") + " all round. Try whether the head goes through. " + checkStretch + " Fasten off.",
 	}
 }

@@ -94,10 +94,13 @@ type Sewing struct {
 	Method   Method            `json:"method"`
 	Measured gauge.Ratio       `json:"measured"` // yarn per length of seam, measured on the swatch; 0 stands for Method.Factor
 	End      gauge.Measurement `json:"end"`      // to weave in at each end of a length; nothing stands for 6 in (common practice, no source)
+	// AsGiven takes Measured and End as they stand: nothing is nothing, as in a
+	// garment that is sewn with another yarn.
+	AsGiven bool `json:"as_given,omitempty"`
 }
 
 // Validate returns a *gauge.FieldError if Start or Method is none of the
-// constants, Measured is negative or above 20, or End is negative.
+// constants, Measured is negative or above 100, or End is negative.
 func (s Sewing) Validate() error {
 	if err := enum.Check("Start", s.Start, startNames[:]); err != nil {
 		return err
@@ -106,8 +109,8 @@ func (s Sewing) Validate() error {
 		return err
 	}
 	switch {
-	case s.Measured.Sign() < 0 || s.Measured.Cmp(gauge.Int(20)) > 0:
-		return &gauge.FieldError{Field: "Measured", Got: say.Plain(s.Measured, 3), Want: "0 to 20"}
+	case s.Measured.Sign() < 0 || s.Measured.Cmp(gauge.Int(100)) > 0:
+		return &gauge.FieldError{Field: "Measured", Got: say.Plain(s.Measured, 3), Want: "0 to 100"}
 	case s.End.Sign() < 0:
 		return &gauge.FieldError{Field: "End", Got: say.Length(s.End), Want: "not less than nothing"}
 	}
@@ -115,14 +118,14 @@ func (s Sewing) Validate() error {
 }
 
 func (s Sewing) factor() gauge.Ratio {
-	if s.Measured.Sign() > 0 {
+	if s.AsGiven || s.Measured.Sign() > 0 {
 		return s.Measured
 	}
 	return s.Method.Factor()
 }
 
 func (s Sewing) end() gauge.Measurement {
-	if s.End.Sign() > 0 {
+	if s.AsGiven || s.End.Sign() > 0 {
 		return s.End
 	}
 	return gauge.MeasurementOf(gauge.Int(6), gauge.Inch)

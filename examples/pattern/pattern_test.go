@@ -92,7 +92,7 @@ func TestBadBriefs(t *testing.T) {
 		{"missing field", "gauge", "", `gauge: missing`},
 		{"missing inner field", "yarn.label.mass", "", `yarn.label.mass: missing`},
 		{"unknown field", "colour", `"red"`, `colour: unknown field; want name, terms, units, gauge, hook, chart, sizes, ease, layout, length, armhole_depth, neck_drop, rows, yarn, worked_gauge, row_start, direction, hem_slit`},
-		{"unknown inner field", "yarn.colour", `"red"`, `yarn.colour: unknown field; want name, fibre, label, swatch, margin, seam_factor, tail_end`},
+		{"unknown inner field", "yarn.colour", `"red"`, `yarn.colour: unknown field; want label, swatch, margin, name, fibre, seam_factor, tail_end`},
 		{"wrong kind", "gauge", `["a"]`, `gauge: got a list, want a text`},
 		{"list too short", "length", `["25 in", "26 in"]`, `length: a list of 2, want one value, or one for each of the 4 groups of sizes`},
 		{"list too long", "neck_drop", `["1 in", "1 in", "1 in", "1 in", "1 in"]`, `neck_drop: a list of 5, want one value, or one for each of the 4 groups of sizes`},

@@ -8,6 +8,7 @@ import (
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/grade"
+	"example.com/panelmath/panel/row"
 )
 
 // A pattern that the example program pattern printed tells its layout in one
@@ -100,7 +101,7 @@ func (p *pattern) fitting(worked, last grade.Run[int]) grade.Run[int] {
 	over, _, ok := p.over(rows, false)
 	out := slices.Clone(worked)
 	for _, x := range p.inBoth {
-		if !ok || x.line.name != "Each panel as it is worked" || x.place != 1 || len(x.Own) != len(worked) {
+		if !ok || !blocked(x.line.name) || x.place != 1 || len(x.Own) != len(worked) {
 			continue
 		}
 		a, b := relation{exact: true, counts: ratios(worked)}, relation{exact: true, counts: ratios(last)}
@@ -142,12 +143,12 @@ func (t tally) add(o tally) tally {
 
 func (t tally) less(o tally) tally { return t.add(o.times(-1, 1)) }
 
-const ends = `(?:sts|row ends)` // what is joined, by the direction of the rows
+const ends = `(?:sts?|row ends?)` // what is joined, by the direction of the rows
 
 var (
-	stepCount = regexp.MustCompile(`^(Centre back|Centre front|Sides|Shoulders|First seam): .*?\bcount (` + listForm + `) ` + ends)
+	stepCount = regexp.MustCompile(`^(Cent(?:re|er) back|Cent(?:re|er) front|Sides|Shoulders|First seam|Second seam): .*?\bcount (` + listForm + `) ` + ends)
 	stepSlit  = regexp.MustCompile(`Leave (` + listForm + `) ` + ends + `, `)
-	stepPairs = regexp.MustCompile(`\b[Jj]oin (` + listForm + `) pairs of ` + ends)
+	stepPairs = regexp.MustCompile(`\b[Jj]oin (` + listForm + `) pairs? of ` + ends)
 	stepOpen  = regexp.MustCompile(`stop at the markers: (` + listForm + `) ` + ends + `, `)
 	stepEnds  = regexp.MustCompile(`\bJoin (?:the whole [^,.]*, )?(` + listForm + `) ` + ends + `\b`)
 	stepPass  = regexp.MustCompile(`pass over (` + listForm + `) of the (` + listForm + `),`)
@@ -169,7 +170,7 @@ func (g *panels) step(l line) {
 	pairs, printed := list(stepPairs, 1)
 	if mark.n != nil {
 		name = stepCount.FindStringSubmatch(l.text)[1]
-		g.marks[name] = mark
+		g.marks[row.UK.Spell(name)] = mark
 		if name == "Sides" {
 			g.slit, _ = list(stepSlit, 1)
 			if g.slit.n != nil {
@@ -179,6 +180,10 @@ func (g *panels) step(l line) {
 		if pairs.n != nil {
 			g.equal(l, name, printed, mark, "as many pairs as are counted to the marker")
 		}
+	}
+	if first := g.marks["First seam"]; name == "Second seam" && first.n != nil {
+		_, count := list(stepCount, 2)
+		g.equal(l, name, count, first, "as far as the first seam")
 	}
 	if name == "Underarms" {
 		g.equal(l, name, printed, g.length, "the length of a sleeve")
@@ -278,6 +283,9 @@ func (g *panels) measures() {
 	g.seams = map[string]tally{"Centre back": drop, "Centre front": depth, "Shoulders": width, "Sides": arm}
 }
 
+// blocked reports whether a line gives the panels as they are made.
+func blocked(name string) bool { return name == "Each panel, blocked" || name == "The panel, blocked" }
+
 // line ties the lengths of a line to what makes them.
 func (g *panels) line(l line) {
 	var pairs []pair
@@ -297,7 +305,8 @@ func (g *panels) line(l line) {
 			}
 		}
 	}
-	made, ok := g.lengths[l.name]
+	known := row.UK.Spell(l.name)
+	made, ok := g.lengths[known]
 	switch {
 	case len(pairs) == 0:
 	case l.name == "Hem, all round" && g.layout == "poncho":
@@ -315,12 +324,12 @@ func (g *panels) line(l line) {
 		}
 	case ok:
 		tie(made)
-	case l.name == "Each panel as it is worked", strings.HasPrefix(l.text, "Before blocking, a panel fresh off the hook"), strings.HasPrefix(l.text, "Before any seam, block "):
+	case blocked(l.name), strings.HasPrefix(l.text, "Before blocking, a panel fresh off the hook"), strings.HasPrefix(l.text, "Before any seam, block "):
 		tie(g.along, g.across, g.sleeve[0], g.sleeve[1])
 	case l.name == "Sides" && g.slit.n != nil:
 		tie(g.slit, g.seams["Sides"])
-	case g.seams[l.name].n != nil:
-		tie(g.seams[l.name], g.lengths["Neck opening, all round"])
+	case g.seams[known].n != nil:
+		tie(g.seams[known], g.lengths["Neck opening, all round"])
 	case strings.HasPrefix(l.text, "The open edges, "):
 		tie(g.lengths["Opening round the body"])
 	case strings.Contains(l.text, "is the neck, "):

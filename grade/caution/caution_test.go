@@ -36,7 +36,7 @@ func TestFor(t *testing.T) {
 		}
 		return m
 	}
-	require.Equal(t, map[caution.Topic]int{caution.Cords: 2, caution.Sleepwear: 1, caution.Flame: 1, caution.SmallPart: 1, caution.OpenLace: 1}, topics("baby"))
+	require.Equal(t, map[caution.Topic]int{caution.Cords: 2, caution.Sleepwear: 1, caution.Flame: 1, caution.SmallPart: 2, caution.OpenLace: 1}, topics("baby"))
 	require.Equal(t, map[caution.Topic]int{caution.Cords: 2, caution.Sleepwear: 1, caution.Flame: 1}, topics("child"))
 	require.Equal(t, topics("child"), topics("youth"))
 	require.Equal(t, map[caution.Topic]int{caution.Flame: 1}, topics("women"))
@@ -63,6 +63,7 @@ func ExampleFor() {
 	// flame (use of the garment): regulator
 	// cords (ties and edgings): second-hand
 	// small parts (finishing): second-hand
+	// small parts (materials): second-hand
 	// open lace (stitch pattern): anecdotal
 	// Local rules and licensed practice come first; these are the usual cautions, not legal advice.
 }

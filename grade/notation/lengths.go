@@ -32,7 +32,8 @@ func Text(r grade.Run[gauge.Measurement], g gauge.Grid) string {
 // "48½ (56, 66) in [123 (142, 167.5) cm]". Each is rounded to its grid from the
 // exact measurement, not the second from the first. One value stands for all
 // sizes where all print alike in both units: beside a list it would look like a
-// slip. ReadLengths reads it back.
+// slip. A long list has square brackets of its own, and a slash before the
+// second unit. ReadLengths reads it back.
 func Both(r grade.Run[gauge.Measurement], own, other gauge.Grid) string {
 	if len(r) == 0 {
 		return ""
@@ -41,7 +42,11 @@ func Both(r grade.Run[gauge.Measurement], own, other gauge.Grid) string {
 	if grade.Text(r, pair) == pair(r[0]) {
 		r = r[:1] // alike in both
 	}
-	return grade.InFull(r, own.Number) + " " + own.Unit().String() + " [" + grade.InFull(r, other.Number) + " " + other.Unit().String() + "]"
+	first, second := grade.InFull(r, own.Number)+" "+own.Unit().String(), grade.InFull(r, other.Number)+" "+other.Unit().String()
+	if strings.Contains(first, "[") {
+		return first + " / " + second
+	}
+	return first + " [" + second + "]"
 }
 
 // ReadLengths reads what Text and Both print, in any style of Read, with

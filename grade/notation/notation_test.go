@@ -188,7 +188,7 @@ func measures(t testing.TB, s string) grade.Run[gauge.Measurement] {
 // to the nearest half.
 func TestBothUnitsPublished(t *testing.T) {
 	m := measures(t, "37.5 (42.25, 44, 48.25, 50.75, 54.5, 57.75, 64.25, 68.75) in")
-	require.Equal(t, "37½ (42¼, 44, 48¼, 50¾) [54½, 57¾, 64¼, 68¾] in [95.5 (107.5, 112, 122.5, 129) [138.5, 146.5, 163, 174.5] cm]",
+	require.Equal(t, "37½ (42¼, 44, 48¼, 50¾) [54½, 57¾, 64¼, 68¾] in / 95.5 (107.5, 112, 122.5, 129) [138.5, 146.5, 163, 174.5] cm",
 		notation.Both(m, gauge.QuarterInch, gauge.HalfCentimetre))
 	// Better Than Basic Pullover, C05: whole centimetres.
 	m = measures(t, "42.5 (46.5, 50, 54.5, 59) in")

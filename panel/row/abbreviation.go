@@ -23,6 +23,8 @@ var words = [...][3]string{
 	{"sp", "sp", "space"},
 	{"st", "st", "stitch"},
 	{"ws", "WS", "wrong side"},
+	{"yo", "yo", "yarn over"},
+	{"yoh", "yoh", "yarn over hook"},
 }
 
 // Abbreviations returns the abbreviations that a text in the given terms uses,

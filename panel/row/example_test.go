@@ -327,3 +327,11 @@ func ExampleInvalidError_Unwrap() {
 	fmt.Println(errors.As(&row.InvalidError{Err: row.Row{}.Validate()}, &f), f.Field)
 	// Output: true Row.Items
 }
+
+func ExampleTerms_Spell() {
+	fmt.Println(row.US.Spell("Centre back: 12 cm, or 4¾ in, towards the hem"))
+	fmt.Println(row.UK.Spell("Center front, in the color of the border"))
+	// Output:
+	// Center back: 12 cm, or 4¾ in, toward the hem
+	// Centre front, in the colour of the border
+}

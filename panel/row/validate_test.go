@@ -196,6 +196,8 @@ func TestAbbreviations(t *testing.T) {
 		"sc2tog = single crochet 2 together", "sk = skip", "sl st = slip stitch", "sp = space", "st = stitch", "WS = wrong side",
 	}, names("Row 1 (RS): *dc in next 3 sts, ch 2, sk 2; rep from * across, FPdc in ch-1 sp, sc2tog, sl sts and 3 ch-sps. WS. leave rem sps, 1st", US))
 	require.Equal(t, []string{"ch sp = chain space", "dc = double crochet", "ss = slip stitch", "tr = treble"}, names("tr in next ch sp, ss, dc", UK))
+	require.Equal(t, []string{"ch = chain", "yo = yarn over"}, names("ch 3, yo, insert the hook", US))
+	require.Equal(t, []string{"yoh = yarn over hook"}, names("(yoh and draw through 2 loops) twice", UK))
 	require.Empty(t, names("The chart is over.", US))
 	require.Nil(t, Abbreviations("sc", 9))
 }

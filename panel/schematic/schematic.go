@@ -2,6 +2,7 @@ package schematic
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 	"unicode"
@@ -9,15 +10,20 @@ import (
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/grade"
+	"example.com/panelmath/grade/notation"
 	"example.com/panelmath/internal/text"
 	"example.com/panelmath/panel/layout"
+	"example.com/panelmath/panel/row"
 )
 
 // Options says how a schematic is labelled. The zero value is fit to use.
 type Options struct {
 	Title       string `json:"title,omitempty"`       // empty stands for the name of the layout
 	Centimetres bool   `json:"centimetres,omitempty"` // come first; otherwise inches
-	KeyApart    bool   `json:"key_apart,omitempty"`   // leaves title and key out of the drawing, for a page that sets All.Key as text
+	// Terms spell the words of the drawing: center back, or centre back. The
+	// title stays as it is.
+	Terms    row.Terms `json:"terms,omitzero"`
+	KeyApart bool      `json:"key_apart,omitempty"` // leaves title and key out of the drawing, for a page that sets All.Key as text
 }
 
 // Draw returns the schematic of one size. It returns the error of
@@ -168,9 +174,11 @@ func (k *key) letter(what string) string {
 		l += strconv.Itoa(n/26 + 1)
 	}
 	k.letters[what] = l
-	k.entries = append(k.entries, KeyLine{l, what})
+	k.entries = append(k.entries, KeyLine{l, k.spell(what)})
 	return l
 }
+
+func (k *key) spell(s string) string { return k.all.Options.Terms.Spell(s) }
 
 // stretch returns the letter of a stretch, or nothing for one without a name.
 func (k *key) stretch(piece int, at layout.Place, i int) string {
@@ -195,7 +203,7 @@ func (k *key) stretch(piece int, at layout.Place, i int) string {
 		m, _ := p.Over(at).Measure(gauge.Int(p.Stretches(at)[i].Count)) // the layout is valid
 		return m
 	})
-	return k.letter(eitherSide(s.Name) + ", " + what + ": " + counts + " " + word + ", " + length)
+	return k.letter(k.name(s.Name) + ", " + what + ": " + counts + " " + word + ", " + length)
 }
 
 // extent returns what stands at the dimension line of the width or height of a
@@ -221,9 +229,22 @@ func (k *key) extent(piece int, at layout.Place) []string {
 	return []string{k.letter("whole " + word + ": " + k.lengths(whole))}
 }
 
-// eitherSide takes left and right away: both sides of a garment share a letter
-// where they are alike.
-func eitherSide(name string) string {
+// name takes left and right away: both sides of a garment share a letter where
+// they are alike. Where a stretch lies on several pieces they stay: which edge
+// of the front meets which of the back is seen by the letter alone.
+func (k *key) name(name string) string {
+	on := 0
+	for _, p := range k.all.Sizes[0].Pieces {
+		for at := layout.Bottom; at <= layout.Right; at++ {
+			if slices.ContainsFunc(p.Stretches(at), func(s layout.Stretch) bool { return s.Name == name }) {
+				on++
+				break
+			}
+		}
+	}
+	if on > 1 {
+		return name
+	}
 	for _, which := range []string{"left ", "right "} {
 		if rest, ok := strings.CutPrefix(name, which); ok {
 			return rest
@@ -234,14 +255,16 @@ func eitherSide(name string) string {
 
 // lengths prints a length of every size in both units.
 func (k *key) lengths(f func(layout.Layout) gauge.Measurement) string {
-	number := func(g gauge.Grid) string {
-		return grade.Text(k.all.Sizes, func(l layout.Layout) string { return g.Number(f(l)) }) + "\u00a0" + g.Unit().String()
+	all := make(grade.Run[gauge.Measurement], len(k.all.Sizes))
+	for i, l := range k.all.Sizes {
+		all[i] = f(l)
 	}
-	in, cm := number(gauge.QuarterInch), number(gauge.HalfCentimetre)
+	own, other := gauge.QuarterInch, gauge.HalfCentimetre
 	if k.all.Options.Centimetres {
-		in, cm = cm, in
+		own, other = other, own
 	}
-	return in + " [" + cm + "]"
+	// A unit stays on the line of its number.
+	return strings.NewReplacer(" in", "\u00a0in", " cm", "\u00a0cm").Replace(notation.Both(all, own, other))
 }
 
 // pieces returns a line for each piece: "1 left panel: 163 (171) sts, 27 rows".
@@ -250,7 +273,7 @@ func (k *key) pieces() []KeyLine {
 	for i, p := range k.all.Sizes[0].Pieces {
 		sts := grade.Text(k.all.Sizes, func(l layout.Layout) string { return strconv.Itoa(l.Pieces[i].Stitches) })
 		rows := grade.Text(k.all.Sizes, func(l layout.Layout) string { return strconv.Itoa(l.Pieces[i].Rows) })
-		out = append(out, KeyLine{strconv.Itoa(i + 1), p.Name + ": " + sts + " sts, " + rows + " rows"})
+		out = append(out, KeyLine{strconv.Itoa(i + 1), k.spell(p.Name) + ": " + sts + " sts, " + rows + " rows"})
 	}
 	return out
 }
@@ -259,7 +282,7 @@ func (k *key) pieces() []KeyLine {
 func (k *key) measures() []string {
 	var out []string
 	for i, m := range k.all.Sizes[0].Measures {
-		out = append(out, m.Name+": "+k.lengths(func(l layout.Layout) gauge.Measurement { return l.Measures[i].Length }))
+		out = append(out, k.spell(m.Name)+": "+k.lengths(func(l layout.Layout) gauge.Measurement { return l.Measures[i].Length }))
 	}
 	return out
 }

@@ -343,7 +343,7 @@ func TestKeyTellsTheLayout(t *testing.T) {
 	}
 	page := strings.Join(all, "\n")
 	for _, want := range []string{"Open front", "left panel: 163 sts, 27 rows", "side seam, joined: 50 sts, 15½ in [39 cm]", "armhole, open: 63 sts, 19½ in [49 cm]",
-		"centre back, joined: 77 sts, 23¾ in [60 cm]", "front and neck, open: 86 sts, 26½ in [67 cm]", "50¼ in\n127.5 cm", "12 in\n30.5 cm", "round: 48 in [122 cm]"} {
+		"center back, joined: 77 sts, 23¾ in [60 cm]", "front and neck, open: 86 sts, 26½ in [67 cm]", "50¼ in\n127.5 cm", "12 in\n30.5 cm", "round: 48 in [122 cm]"} {
 		require.Contains(t, page, want)
 	}
 	require.Contains(t, string(b), "left panel, foundation edge at the right; right panel, foundation edge at the left")

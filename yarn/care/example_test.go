@@ -17,9 +17,9 @@ func Example() {
 		fmt.Println(c.Text)
 	}
 	// Output:
-	// other, wet: with care: the fibre, or the rest of the blend, is not named: follow the care symbols of the label and test on a swatch first
-	// other, spray: with care: the fibre, or the rest of the blend, is not named: follow the care symbols of the label and test on a swatch first
-	// other, steam: avoid: the fibre, or the rest of the blend, is not named: follow the care symbols of the label and test on a swatch first
+	// other, wet: with care: for this fibre, or for the rest of the blend, there is no advice on record: follow the care symbols of the label and test on a swatch first
+	// other, spray: with care: for this fibre, or for the rest of the blend, there is no advice on record: follow the care symbols of the label and test on a swatch first
+	// other, steam: avoid: for this fibre, or for the rest of the blend, there is no advice on record: follow the care symbols of the label and test on a swatch first
 	// <nil>
 	// Steam burns. Keep hands and face off the vents, and let the fabric cool and dry before you move it.
 	// Rest your hands: put the work down and move for a minute or two after every 20 minutes, and stop when it hurts. Pain that stays is for a doctor.
@@ -44,7 +44,7 @@ func ExampleBlocking() {
 	// Output:
 	// acrylic and other synthetics, wet: suits
 	// acrylic and other synthetics, spray: suits
-	// acrylic and other synthetics, steam: disputed: a handbook says never, two makers say it is the method that works; if you steam: test on a swatch first, hover 1 to 2 in above, never touch with the iron; too much heat is permanent, and sources put the beginning of damage at 110 °C and at 149 °C, below a cotton setting
+	// acrylic and other synthetics, steam: disputed: a handbook says never, two makers say it is the method that works; if you steam: test on a swatch first, hover 1 to 2 in (2.5 to 5 cm) above, never touch with the iron; too much heat is permanent, and sources put the beginning of damage at 110 °C (230 °F) and at 149 °C (300 °F), below a cotton setting
 }
 
 func ExampleForLabel() {

@@ -97,7 +97,7 @@ func (f *fields) fail(path, cause string, err error) {
 // missing is a node of no kind.
 func (f *fields) object(n node, want, may string) map[string]node {
 	if n.kind != "object" {
-		f.fail(n.path, "got a "+n.kind+", want an object with "+strings.ReplaceAll(want, " ", ", "), nil)
+		f.fail(n.path, "got "+n.a()+", want an object with "+strings.ReplaceAll(want, " ", ", "), nil)
 		return nil
 	}
 	required, allowed := strings.Fields(want), strings.Fields(want+" "+may)
@@ -133,7 +133,7 @@ func (f *fields) text(n node) (string, bool) {
 		}
 		return n.text, true
 	}
-	f.fail(n.path, "got a "+n.kind+", want a text", nil)
+	f.fail(n.path, "got "+n.a()+", want a text", nil)
 	return "", false
 }
 
@@ -250,6 +250,9 @@ func (f *fields) brief(n node) (b Brief) {
 			b.lengths[name] = run(f, l, len(b.Groups), gauge.ParseLength)
 		}
 	}
+	if slits := b.lengths["hem_slit"]; len(slits) > 1 && slices.ContainsFunc(slits, func(l gauge.Length) bool { return l.Value.IsZero() != slits[0].Value.IsZero() }) {
+		f.fail("hem_slit", "none in one size and one in another: want a slit in every size, or in none", nil)
+	}
 	if s, ok := o["neck_stretch"]; ok {
 		b.NeckStretch = read(f, s, stretch)
 	}
@@ -306,13 +309,13 @@ func (f *fields) groups(n node, chart grade.Chart) grade.Run[grade.Group] {
 		return nil
 	}
 	if n.kind != "list" {
-		f.fail(n.path, "got a "+n.kind+`, want a list of groups: [["XS", "S"], ["M"]]`, nil)
+		f.fail(n.path, "got "+n.a()+`, want a list of groups: [["XS", "S"], ["M"]]`, nil)
 		return nil
 	}
 	lists, before := [][]string{}, len(f.errs)
 	for _, item := range n.items {
 		if item.kind != "list" {
-			f.fail(item.path, "got a "+item.kind+`, want a group of sizes: ["XS", "S"]`, nil)
+			f.fail(item.path, "got "+item.a()+`, want a group of sizes: ["XS", "S"]`, nil)
 			return nil
 		}
 		var names []string
@@ -342,7 +345,7 @@ func (f *fields) plan(n node, terms row.Terms) (p panel.Plan) {
 		list := o[name]
 		if list.kind != "list" {
 			if list.kind != "" {
-				f.fail(list.path, "got a "+list.kind+", want a list of rows", nil)
+				f.fail(list.path, "got "+list.a()+", want a list of rows", nil)
 			}
 			return nil
 		}

@@ -30,6 +30,17 @@ type node struct {
 	name    string // of a member
 }
 
+// a names the kind in a sentence: "a list", "an object", "null".
+func (n node) a() string {
+	switch n.kind {
+	case "object":
+		return "an object"
+	case "true", "false", "null":
+		return n.kind
+	}
+	return "a " + n.kind
+}
+
 // parse reads one JSON object.
 func parse(data []byte) (node, error) {
 	if len(bytes.TrimSpace(data)) == 0 {
@@ -48,7 +59,7 @@ func parse(data []byte) (node, error) {
 		return node{}, p.fail("brief", "not valid UTF-8")
 	}
 	if n.kind != "object" {
-		return node{}, &Error{Field: "brief", Cause: "got a " + n.kind + ", want a JSON object"}
+		return node{}, &Error{Field: "brief", Cause: "got " + n.a() + ", want a JSON object"}
 	}
 	if len(data) > SizeLimit {
 		return node{}, &Error{Field: "brief", Cause: fmt.Sprintf("%d bytes, want at most %d", len(data), SizeLimit)}

@@ -13,6 +13,20 @@ import (
 	"github.com/shopspring/decimal"
 )
 
+// Named returns the yarn as a maker looks for it: its name, and its fibre in
+// brackets.
+func (y Yarn) Named() string {
+	switch {
+	case y.Name == "" && y.Fibre == "":
+		return "any"
+	case y.Name == "":
+		return y.Fibre
+	case y.Fibre == "":
+		return y.Name
+	}
+	return y.Name + " (" + y.Fibre + ")"
+}
+
 // Yarn is the brief's yarn and the way its quantity is found: by a swatch
 // (weighed or unravelled), by stitches, or by a finished project. The other two
 // are nil.
@@ -43,7 +57,7 @@ func (f *fields) yarn(n node, terms row.Terms) (y Yarn) {
 		f.fail(ways[1].path, "given beside "+ways[0].name+"; want one of swatch, unravelled, stitches and project", nil)
 		return y
 	}
-	o := f.object(n, "name fibre label "+way+" margin", "seam_factor tail_end")
+	o := f.object(n, "label "+way+" margin", "name fibre seam_factor tail_end")
 	y.Name, _ = f.text(o["name"])
 	y.Fibre, _ = f.text(o["fibre"])
 	if l, ok := o["label"]; ok {

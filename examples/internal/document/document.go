@@ -5,6 +5,7 @@ package document
 // Document is a whole pattern.
 type Document struct {
 	Title    string
+	Lang     string // of the text, for screen readers: "en-US"; empty stands for "en"
 	Sections []Section
 }
 

@@ -46,6 +46,7 @@ func Style() string { return patternCSS }
 // view is a document as the templates see it.
 type view struct {
 	Title    string
+	Lang     string
 	Large    bool // print
 	Nested   bool // below a first heading of the page
 	Sections []section
@@ -63,7 +64,10 @@ type drawing struct {
 }
 
 func (d Document) view(large bool) view {
-	v := view{Title: d.Title, Large: large}
+	v := view{Title: d.Title, Lang: d.Lang, Large: large}
+	if v.Lang == "" {
+		v.Lang = "en"
+	}
 	figures := 0
 	for i, s := range d.Sections {
 		out := section{ID: fmt.Sprintf("section-%d", i+1), Heading: s.Heading}

@@ -30,7 +30,7 @@ type Garment struct {
 type Size struct {
 	Group  grade.Group
 	Chest  grade.Body        // from the smallest member's low end to the largest's high end
-	Arm    grade.Body        // upper arm, likewise
+	Arm    grade.Body        // upper arm of the largest member
 	Wanted gauge.Measurement // the round asked for: chest of the largest and ease; of no meaning in a layout without ease
 	Panel  panel.Panel
 	Sleeve *panel.Panel
@@ -116,17 +116,17 @@ func (g Garment) size(i int) (s Size, fault *brief.Error) {
 	return s, nil
 }
 
-// arm returns the upper arm of a group. A chart may print it in one unit only;
-// the arm is compared with the armhole and enters no number, so the other
-// column will do.
+// arm returns the upper arm of the largest member of a group. A chart may print
+// it in one unit only; the arm is compared with the armhole and enters no number,
+// so the other column will do where its own has none.
 func (g Garment) arm(group grade.Group) (grade.Body, error) {
-	b, err := group.Body(grade.UpperArm, g.Units)
+	b, err := group.Chart.Body(group.Largest(), grade.UpperArm, g.Units)
 	if errors.Is(err, grade.ErrNoCell) {
 		other := gauge.Inch
 		if g.Units == gauge.Inch {
 			other = gauge.Centimetre
 		}
-		return group.Body(grade.UpperArm, other)
+		return group.Chart.Body(group.Largest(), grade.UpperArm, other)
 	}
 	return b, err
 }

@@ -61,7 +61,8 @@ func sewnField(err error) string {
 	if !errors.As(err, &wrong) {
 		return "layout"
 	}
-	for prefix, field := range map[string]string{"centre back": "neck_drop", "centre front": "neck_depth", "shoulder": "neck_width", "side": "armhole_depth", "Sleeve": "sleeve_length"} {
+	for prefix, field := range map[string]string{"centre back": "neck_drop", "centre front": "neck_depth", "shoulder": "neck_width", "side": "armhole_depth", "Sleeve": "sleeve_length",
+		"CentreBack": "neck_drop", "CentreFront": "neck_depth", "Shoulder": "neck_width", "Side": "armhole_depth", "Slit": "hem_slit"} {
 		if strings.HasPrefix(wrong.Field, prefix) {
 			if strings.HasSuffix(wrong.Field, "Slit") {
 				return "hem_slit"

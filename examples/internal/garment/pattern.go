@@ -39,7 +39,7 @@ func (g Garment) Document(o Options) (document.Document, error) {
 	if g.Layout == brief.Cocoon {
 		how = "Panel (make 1)"
 	}
-	d := document.Document{Title: g.Name}
+	d := document.Document{Title: g.Name, Lang: g.word("en-US", "en-GB")}
 	add := func(heading string, blocks ...document.Block) {
 		d.Sections = append(d.Sections, document.Section{Heading: heading, Blocks: blocks})
 	}
@@ -58,13 +58,13 @@ func (g Garment) Document(o Options) (document.Document, error) {
 	at := len(d.Sections)
 	add("Abbreviations")
 	add("Tails", document.List{Items: tails})
-	add(how, append(g.cautions("stitch pattern"), instructions(rows), fastenOff())...)
+	add(how, append(g.openFabric(), g.begin("", "panel"), instructions(rows), fastenOff())...)
 	if g.Sizes[0].Sleeve != nil {
 		sleeve, err := g.rows(func(s Size) panel.Panel { return *s.Sleeve })
 		if err != nil {
 			return document.Document{}, err
 		}
-		add("Sleeve (make 2)", instructions(sleeve), fastenOff())
+		add("Sleeve (make 2)", g.begin("sleeve", "sleeve"), instructions(sleeve), fastenOff())
 	}
 	d.Sections = append(d.Sections, end...)
 	d.Sections[at].Blocks = g.abbreviations(d)
@@ -93,7 +93,7 @@ func (g Garment) schematic() schematic.All {
 		Sizes:   runOf(g, func(s Size) layout.Layout { return s.Sewn.Layout }),
 		Labels:  runOf(g, func(s Size) string { return s.Group.Label() }),
 		Shape:   g.drawn(),
-		Options: schematic.Options{Title: g.Name, Centimetres: g.Units == gauge.Centimetre},
+		Options: schematic.Options{Title: g.Name, Centimetres: g.Units == gauge.Centimetre, Terms: g.Terms},
 	}
 }
 
@@ -136,9 +136,23 @@ func instructions(rows panel.Instructions) document.Block {
 	return block
 }
 
+// begin says which pieces are made by the rows that follow, and with which tail.
+func (g Garment) begin(of, one string) document.Block {
+	var names []string
+	for _, p := range g.Sizes[0].Sewn.Layout.Pieces {
+		if strings.Contains(p.Name, "sleeve") == (of == "sleeve") {
+			names = append(names, "the "+p.Name)
+		}
+	}
+	if len(names) == 1 {
+		return document.Para{Text: "Before the first row, leave the first tail at the length given under Tails."}
+	}
+	return document.Para{Text: "One is " + strings.Join(names, ", the other ") + ": the same rows make both. Before the first row, leave the first tail of the " + one + " at the length given under Tails."}
+}
+
 // fastenOff ends a piece.
 func fastenOff() document.Block {
-	return document.Para{Text: "Fasten off, and leave the tail that is told under Tails."}
+	return document.Para{Text: "Fasten off, leaving the last tail at the length given under Tails."}
 }
 
 // sentence makes a sentence of an explanation.
@@ -200,12 +214,24 @@ func (g Garment) sizes() []document.Block {
 	blocks := []document.Block{t}
 	if len(g.Sizes) > 1 {
 		how := "Numbers are given for the smallest size first and for the larger sizes in brackets, in this order: " + labels + ". One number alone is for every size. Mark your size all the way through before you begin."
+		if least, most := g.repeats(); least == 0 && most > 0 {
+			how += " 0 times means: leave this out in your size."
+		}
 		if gaps, err := grade.Gaps(g.Groups, grade.Chest, g.Units); err == nil && len(gaps) > 0 {
 			how += " A chest between two sizes: take the larger."
 		}
 		blocks = append(blocks, document.Para{Text: how})
 	}
 	return append(blocks, document.Para{Text: "Body measures from: " + strings.TrimPrefix(g.Chart.Source, "Source: ")})
+}
+
+// repeats returns the fewest and the most of a panel.
+func (g Garment) repeats() (least, most int) {
+	least = g.Sizes[0].Panel.Repeats
+	for _, s := range g.Sizes {
+		least, most = min(least, s.Panel.Repeats), max(most, s.Panel.Repeats)
+	}
+	return least, most
 }
 
 // printed returns the chest of a group as the chart prints it.
@@ -233,15 +259,15 @@ func (g Garment) measurements() []document.Block {
 		if name == "" {
 			name = sentenceStart(m.Name)
 		}
-		items = append(items, name+": "+g.measure(func(s Size) gauge.Measurement { return s.Measure(m.Name) }))
+		items = append(items, g.Terms.Spell(name)+": "+g.measure(func(s Size) gauge.Measurement { return s.Measure(m.Name) }))
 	}
-	items = append(items, "Each panel as it is worked: "+g.measure(func(s Size) gauge.Measurement { return s.Panel.Length })+" along the rows, "+
+	items = append(items, map[bool]string{true: "The panel", false: "Each panel"}[g.Layout == brief.Cocoon]+", blocked: "+g.measure(func(s Size) gauge.Measurement { return s.Panel.Length })+" along the rows, "+
 		g.measure(func(s Size) gauge.Measurement { return s.Panel.Width })+" across them")
 	if g.Eased() {
 		items = append(items, g.ease())
 	}
 	return []document.Block{document.List{Items: items},
-		document.Para{Text: "Measured after washing and blocking, inches to the nearest quarter and centimetres to the nearest half."}}
+		document.Para{Text: g.Terms.Spell("Measured after washing and blocking, inches to the nearest quarter and centimetres to the nearest half.")}}
 }
 
 // ease says how much larger, or smaller, than the body the garment is.
@@ -272,8 +298,8 @@ func (g Garment) materials() []document.Block {
 		return g.text(func(s Size) string { return up(s.Yarn.Total.In(u)) }) + " " + u.String()
 	}
 	items := []string{
-		fmt.Sprintf("Yarn: %s (%s), %s per skein: %s skeins; %s [%s], %s %v%s.", y.Name, y.Fibre, y.Label,
-			g.number(func(s Size) int { return s.Yarn.Skeins }), whole(own), whole(other),
+		fmt.Sprintf("Yarn: %s, %s per skein: %s; %s [%s], %s %v%s.", y.Named(), y.Label,
+			skeins(g.number(func(s Size) int { return s.Yarn.Skeins })), whole(own), whole(other),
 			g.text(func(s Size) string { return up(s.Yarn.Mass.In(mass)) }), mass, g.spare()),
 		"Left over from these skeins, about: " + g.text(func(s Size) string {
 			n, _ := s.Yarn.Slack.In(own).Floor()
@@ -282,7 +308,15 @@ func (g Garment) materials() []document.Block {
 		"Hook: " + g.hook() + ", or the size that gives you the " + g.word("gauge", "tension") + ".",
 		"Yarn needle, stitch markers that open, tape measure, pins.",
 	}
-	return []document.Block{document.List{Items: items}}
+	return append([]document.Block{document.List{Items: items}}, g.cautions("materials")...)
+}
+
+// skeins puts the word after a number, or after a run.
+func skeins(n string) string {
+	if n == "1" {
+		return "1 skein"
+	}
+	return n + " skeins"
 }
 
 // spare says what the quantity holds beyond what was calculated.
@@ -342,7 +376,7 @@ func (g Garment) made() string {
 		return "The garment is two equal panels. " + way + "a row starts at one hem, goes over the shoulder and ends at the other hem. " +
 			"The foundation edges of the two " + joined + "; the last rows are the outer edges, each sewn to itself below the armhole."
 	case brief.FrontAndBack:
-		rows := "a row runs from hem to shoulder or back, and the panel grows from one side to the other. "
+		rows := "a row runs from hem to shoulder or from shoulder to hem, and the panel grows from one side to the other. "
 		if g.Crosswise {
 			rows = "a row runs from side to side, and the panel grows from the hem to the shoulder. "
 		}
@@ -381,15 +415,12 @@ func (g Garment) elsewhere() string {
 }
 
 func (g Garment) notes() []document.Block {
-	items := []string{"Written in " + g.Terms.String() + " terms.", g.made(),
+	items := []string{"Written in " + g.Terms.String() + " terms.", g.Terms.Spell(g.made()),
 		"Turn the work at the end of every row. The count at the end of a row is what the row has when it is done."}
 	if how := g.foundation(); how != "" {
 		items = append(items, how)
 	}
 	items = append(items, g.Plan.Starts(g.RowStart, g.Terms)...)
-	if p := g.Sizes[0].Panel; g.spaced(p) {
-		items = append(items, "The last row has chain spaces; where it is sewn, each chain counts as a st.")
-	}
 	if g.Fabric.Worked.Validate() == nil {
 		items = append(items, "Before blocking, a panel fresh off the hook measures about "+g.measure(func(s Size) gauge.Measurement { return g.worked(s, true) })+" along the rows and "+
 			g.measure(func(s Size) gauge.Measurement { return g.worked(s, false) })+" across them; blocking brings it to the finished measurements.")
@@ -401,10 +432,21 @@ func (g Garment) notes() []document.Block {
 	return blocks
 }
 
-// spaced reports whether the last row of a panel has chain spaces.
-func (g Garment) spaced(p panel.Panel) bool {
+// sewnSpaces tells how a last row of chain spaces is counted, where it is sewn.
+func (g Garment) sewnSpaces() []document.Block {
+	p := g.Sizes[0].Panel
 	steps, err := g.Plan.Steps(p.Stitches.Value, p.Repeats)
-	return err == nil && len(steps) > 0 && steps[len(steps)-1].Made.Spaces > 0
+	if err != nil || len(steps) == 0 || steps[len(steps)-1].Made.Spaces == 0 {
+		return nil
+	}
+	for _, piece := range g.Sizes[0].Sewn.Layout.Pieces {
+		for _, stretch := range piece.Stretches(piece.Foundation.After(2)) {
+			if stretch.Kind != layout.Open {
+				return []document.Block{document.Para{Text: "The last row has chain spaces. Wherever its edge is counted, each chain counts as a st: a ch-2 sp is two."}}
+			}
+		}
+	}
+	return nil
 }
 
 // foundation tells how the first row is worked. Common practice, no source.
@@ -460,7 +502,11 @@ func (g Garment) blocking() ([]document.Block, error) {
 	if g.Sizes[0].Sleeve != nil {
 		first += ", and the sleeves to " + g.measure(func(s Size) gauge.Measurement { return s.Sleeve.Length }) + " by " + g.measure(func(s Size) gauge.Measurement { return s.Sleeve.Width })
 	}
-	blocks := []document.Block{document.Para{Text: first + ". Pin them, let them dry, then unpin."}}
+	pin := ". Pin them, let them dry, then unpin."
+	if g.Layout == brief.Cocoon {
+		pin = ". Pin it, let it dry, then unpin."
+	}
+	blocks := []document.Block{document.Para{Text: first + pin}}
 	var methods []string
 	steam, alike := false, true
 	for _, a := range advice {
@@ -471,13 +517,17 @@ func (g Garment) blocking() ([]document.Block, error) {
 		if a.Note != "" && !alike {
 			text += ". " + sentenceStart(a.Note)
 		}
-		methods = append(methods, text+".")
+		methods = append(methods, g.Terms.Spell(text+"."))
 		steam = steam || a.Method == care.Steam && a.Verdict != care.Avoid
 	}
 	if alike && advice[0].Note != "" {
-		methods = append(methods, sentence(advice[0].Note))
+		methods = append(methods, g.Terms.Spell(sentence(advice[0].Note)))
 	}
-	blocks = append(blocks, document.Para{Text: "Ways to block (" + g.Yarn.Fibre + "); the care symbols of the yarn's label go first:"}, document.List{Items: methods})
+	of := ""
+	if g.Yarn.Fibre != "" {
+		of = " (" + g.Yarn.Fibre + ")"
+	}
+	blocks = append(blocks, document.Para{Text: "Ways to block" + of + "; the care symbols of the yarn's label go first:"}, document.List{Items: methods})
 	if steam {
 		for _, c := range care.Cautions(care.SteamBurns) {
 			blocks = append(blocks, document.Caution{Text: c.Text})
@@ -490,17 +540,31 @@ func (g Garment) blocking() ([]document.Block, error) {
 func (g Garment) cautions(place string) (blocks []document.Block) {
 	for _, c := range caution.For(g.Chart.Name) {
 		if c.Place == place && c.Topic != caution.Flame { // the end of the seams says it
-			blocks = append(blocks, document.Caution{Text: c.Text + " (" + c.Source + ")"})
+			blocks = append(blocks, document.Caution{Text: g.Terms.Spell(c.Text) + " (" + c.Source + ")"})
 		}
 	}
 	return blocks
+}
+
+// openFabric is the caution about holes, where the rows make any.
+func (g Garment) openFabric() []document.Block {
+	for _, s := range g.Sizes {
+		if steps, err := g.Plan.Steps(s.Panel.Stitches.Value, s.Panel.Repeats); err == nil {
+			for _, step := range steps {
+				if step.Made.Spaces > 0 {
+					return g.cautions("stitch pattern")
+				}
+			}
+		}
+	}
+	return nil
 }
 
 // finishing returns blocking, seams and the end, in sections; tails are read
 // before the panels are made.
 func (g Garment) finishing() (tails []string, sections []document.Section, err error) {
 	t, err := seam.Finishing{Labels: runOf(g, func(s Size) string { return s.Group.Label() }), Centimetres: g.Units == gauge.Centimetre,
-		Sewing: seam.Sewing{Measured: g.sewn(), End: g.Yarn.Sewing.End.Measurement()}}.
+		Terms: g.Terms, Sewing: seam.Sewing{Start: g.begun(), Measured: g.sewn(), End: g.Yarn.Sewing.End.Measurement(), AsGiven: true}}.
 		Write(runOf(g, func(s Size) seam.Garment { return s.Sewn }))
 	if err != nil {
 		return nil, nil, err
@@ -509,16 +573,23 @@ func (g Garment) finishing() (tails []string, sections []document.Section, err e
 	if err != nil {
 		return nil, nil, err
 	}
-	end := []document.Block{document.List{Items: t.Ending}}
+	end := append([]document.Block{document.List{Items: t.Ending}}, g.cautions("use of the garment")...)
 	if added := append(g.cautions("finishing"), g.cautions("ties and edgings")...); len(added) > 0 {
 		end = append(append(end, document.Para{Text: "If you add buttons, ties or cords of your own:"}), added...)
 	}
-	end = append(end, g.cautions("use of the garment")...)
 	return t.Tails, []document.Section{
 		{Heading: "Blocking", Blocks: blocking},
-		{Heading: "Seams", Blocks: []document.Block{document.List{Numbered: true, Items: t.Joining}}},
+		{Heading: "Seams", Blocks: append(g.sewnSpaces(), document.List{Numbered: true, Items: t.Joining})},
 		{Heading: "Finishing", Blocks: append(end, document.Para{Text: caution.Deference})},
 	}, nil
+}
+
+// begun says at which end of the foundation the first tail hangs.
+func (g Garment) begun() seam.Start {
+	if _, ok := g.Plan.Opening[0].Items[0].(row.Foundation); ok {
+		return seam.FromStitches
+	}
+	return seam.FromChain
 }
 
 // sewn returns the yarn per length of seam that the quantity was worked out

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/panel"
 )
 
 // Remarks returns what a designer should look at before she publishes: nothing
@@ -13,10 +14,16 @@ func (g Garment) Remarks() []string {
 	for i, s := range g.Sizes {
 		if g.Eased() {
 			round := s.Measure("round")
-			// Further off than a twentieth: the repeat is coarse for the garment.
-			if off := round.Sub(s.Wanted); off.Times(gauge.Int(off.Sign())).Cmp(s.Wanted.Times(share(1, 20))) > 0 {
-				out = append(out, fmt.Sprintf("size %s: the round comes out at %s, asked %s: whole repeats of %d rows come no nearer",
-					s.Group.Label(), g.one(round), g.one(s.Wanted), len(g.Plan.Repeat)))
+			if far(round.Sub(s.Wanted), s.Wanted) {
+				out = append(out, fmt.Sprintf("size %s: the round comes out at %s, asked %s: %s",
+					s.Group.Label(), g.one(round), g.one(s.Wanted), g.coarse(s.Panel)))
+			}
+		}
+		for _, n := range g.lengths(s.Panel) {
+			asked := n.Each.Times(n.Exact)
+			if far(n.Deviation(), asked) {
+				out = append(out, fmt.Sprintf("size %s: a panel of %d %v comes out at %s, asked %s: the rows allow no count that is nearer",
+					s.Group.Label(), n.Value, n.Counted, g.one(n.Each.Times(gauge.Int(n.Value))), g.one(asked)))
 			}
 		}
 		if i > 0 && g.alike(s, g.Sizes[i-1]) {
@@ -24,6 +31,37 @@ func (g Garment) Remarks() []string {
 		}
 	}
 	return out
+}
+
+// far reports whether a garment is further off than a twentieth: its rows are
+// coarse for it.
+func far(off, asked gauge.Measurement) bool {
+	return off.Times(gauge.Int(off.Sign())).Cmp(asked.Times(share(1, 20))) > 0
+}
+
+// lengths returns the counts of a panel that do not make the round.
+func (g Garment) lengths(p panel.Panel) []gauge.Count {
+	switch {
+	case !g.Eased():
+		return []gauge.Count{p.Stitches, p.Rows}
+	case g.Crosswise:
+		return []gauge.Count{p.Rows}
+	}
+	return []gauge.Count{p.Stitches}
+}
+
+// coarse says why a round comes no nearer.
+func (g Garment) coarse(p panel.Panel) string {
+	switch n := len(g.Plan.Repeat); {
+	case g.Crosswise:
+		return "the rows allow no count of stitches that is nearer"
+	case n == 0:
+		return "no row is repeated"
+	case p.Repeats == 0 && p.Rows.Off().Sign() > 0:
+		return "the opening and closing rows alone are more"
+	default:
+		return "whole repeats of " + count(n, "row") + " come no nearer"
+	}
 }
 
 // alike reports whether two sizes have the same panels and the same pairs.

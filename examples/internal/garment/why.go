@@ -18,8 +18,12 @@ func (g Garment) why(s Size) []string {
 	}
 	piece := func(name string, p panel.Panel) {
 		say("%s, stitches: %s.", name, p.Stitches.ExplainIn(g.Units))
-		say("%s, rows: %s.", name, p.Rows.ExplainIn(g.Units))
-		say("%s, repeats: %d rows less %d of opening and closing are %d repeats of %d rows.", name, p.Rows.Value, p.Rows.Value-p.Repeats*len(g.Plan.Repeat), p.Repeats, len(g.Plan.Repeat))
+		if n := len(g.Plan.Repeat); n == 0 {
+			say("%s, rows: nothing is repeated, and the %d rows as they are written are the nearest there is to %s.", name, p.Rows.Value, in(p.Rows.Each.Times(p.Rows.Exact)))
+		} else {
+			say("%s, rows: %s.", name, p.Rows.ExplainIn(g.Units))
+			say("%s, repeats: %d %s less %d of opening and closing are %s of %s.", name, p.Rows.Value, plural("row", p.Rows.Value), p.Rows.Value-p.Repeats*n, count(p.Repeats, "repeat"), count(n, "row"))
+		}
 		say("%s, along the row: %d sts at %v are %s.", name, p.Stitches.Value, g.Fabric.Finished, in(p.Length))
 		say("%s, across the rows: %d rows at %v are %s.", name, p.Rows.Value, g.Fabric.Finished, in(p.Width))
 	}
@@ -28,7 +32,7 @@ func (g Garment) why(s Size) []string {
 		piece("Sleeve", *s.Sleeve)
 	}
 	for _, j := range s.Sewn.Joins {
-		out = append(out, sentence(j.Explain()))
+		out = append(out, sentence(j.ExplainIn(g.Units)))
 	}
 	if seams, err := s.Sewn.Layout.Seams(); err == nil {
 		for _, sewn := range seams {
@@ -46,7 +50,20 @@ func (g Garment) why(s Size) []string {
 	for _, line := range s.Yarn.Explain() {
 		out = append(out, sentence(line))
 	}
+	for i, s := range out {
+		out[i] = g.Terms.Spell(s)
+	}
 	return out
+}
+
+// count is "1 row", "5 rows".
+func count(n int, word string) string { return fmt.Sprint(n) + " " + plural(word, n) }
+
+func plural(word string, n int) string {
+	if n == 1 {
+		return word
+	}
+	return word + "s"
 }
 
 // about prints x to three places, and says where that is not all of it.

@@ -13,6 +13,14 @@ func Length(m gauge.Measurement) string {
 	return Plain(m.In(gauge.Inch), 3) + " in (" + Plain(m.In(gauge.Centimetre), 3) + " cm)"
 }
 
+// LengthIn is Length with one of the two units, inch or centimetre, first.
+func LengthIn(m gauge.Measurement, first gauge.Unit) string {
+	if first == gauge.Centimetre {
+		return Plain(m.In(gauge.Centimetre), 3) + " cm (" + Plain(m.In(gauge.Inch), 3) + " in)"
+	}
+	return Length(m)
+}
+
 // Plain prints x to at most so many places, without trailing zeros.
 func Plain(x gauge.Ratio, places int) string { return number.Trim(x.Text(places)) }
 
