@@ -437,10 +437,14 @@ func (w writer) tailSteps() []string {
 			}
 		}
 	}
-	rest := "All other tails, " + w.lone(w.f.Sewing.end()) + ", are woven in."
-	if w.f.Sewing.end().Sign() == 0 {
-		rest = "All other tails are woven in."
+	rest := "All other tails"
+	if w.f.Sewing.factor().Sign() == 0 {
+		rest = "The seams are sewn with another yarn. All tails"
 	}
+	if end := w.f.Sewing.end(); end.Sign() > 0 {
+		rest += ", " + w.lone(end) + ","
+	}
+	rest += " are woven in."
 	if long, ok := w.f.Sewing.Long(); ok {
 		rest += " Yarn that is pulled through frays: sew with no more than " + w.lone(long) + " at a time, and join new yarn."
 	}

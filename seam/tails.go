@@ -187,7 +187,7 @@ func FirstEnd(p layout.Piece, s Start) layout.Place {
 }
 
 // PlanTails returns where the tails of a layout hang, which seam each can sew,
-// and the seams that need a new length. All pieces lie right side up as the
+// and the seams that need a new length; none, where a seam takes no yarn. All pieces lie right side up as the
 // layout draws them and were worked back and forth by the right hand, row 1
 // right side facing; the left hand mirrors the whole drawing. A tail can sew a
 // seam that begins or ends at its corner; no seam is given two tails, and as
@@ -225,6 +225,9 @@ func PlanTails(l layout.Layout, s Sewing) (Tails, error) {
 			}
 			reach = append(reach, at)
 		}
+	}
+	if s.factor().Sign() == 0 {
+		return t, nil // sewn with another yarn
 	}
 	tailOf := match(reach, len(seams))
 	for i, sm := range seams {

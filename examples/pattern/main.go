@@ -44,6 +44,16 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 		}
 		return 2
 	}
+	var empty error // a variable of the shell that was never set
+	flags.Visit(func(f *flag.Flag) {
+		if f.Value.String() == "" {
+			empty = fmt.Errorf("%s: empty", f.Name)
+		}
+	})
+	if empty != nil {
+		fmt.Fprintln(stderr, empty)
+		return 2
+	}
 	text, remarks, err := pattern(flags.Args(), options{*file, *format, *size, *svg, *large, *why}, stdin)
 	if err != nil {
 		fmt.Fprintln(stderr, err)

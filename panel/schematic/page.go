@@ -69,7 +69,11 @@ func page(a All, k *key, lines [][]cell) []byte {
 	}
 	y += lineHeight / 3
 	for _, s := range used(shape) {
-		d.Line(margin, y-fontSize/3, margin+sampleWidth, y-fontSize/3, s.style)
+		if s.dot {
+			d.Dot(margin+sampleWidth/2, y-fontSize/3)
+		} else {
+			d.Line(margin, y-fontSize/3, margin+sampleWidth, y-fontSize/3, s.style)
+		}
 		if s.over != "" {
 			d.Line(margin, y-fontSize/3, margin+sampleWidth, y-fontSize/3, s.over)
 		}
@@ -99,13 +103,13 @@ const (
 // sample is a line of the key that shows a kind of line.
 type sample struct {
 	style, over string
-	arrow       bool
+	arrow, dot  bool
 	text        string
 }
 
 // used returns the samples of the lines that a layout has.
 func used(l layout.Layout) []sample {
-	var joined, open bool
+	var joined, open, ends bool
 	var folds []string
 	for _, p := range l.Pieces {
 		for _, f := range p.Folds {
@@ -118,6 +122,7 @@ func used(l layout.Layout) []sample {
 			}
 		}
 		for at := layout.Bottom; at <= layout.Right; at++ {
+			ends = ends || len(p.Stretches(at)) > 1
 			for _, s := range p.Stretches(at) {
 				joined = joined || s.Kind != layout.Open
 				open = open || s.Kind == layout.Open && s.Name != ""
@@ -130,6 +135,9 @@ func used(l layout.Layout) []sample {
 	}
 	if open {
 		out = append(out, sample{style: opening, text: "stays open"})
+	}
+	if ends {
+		out = append(out, sample{dot: true, text: "here one stretch ends and the next begins"})
 	}
 	for _, text := range folds {
 		out = append(out, sample{style: folding, text: text})

@@ -22,8 +22,8 @@ func (g Garment) Remarks() []string {
 		for _, n := range g.lengths(s.Panel) {
 			asked := n.Each.Times(n.Exact)
 			if far(n.Deviation(), asked) {
-				out = append(out, fmt.Sprintf("size %s: a panel of %d %v comes out at %s, asked %s: the rows allow no count that is nearer",
-					s.Group.Label(), n.Value, n.Counted, g.one(n.Each.Times(gauge.Int(n.Value))), g.one(asked)))
+				out = append(out, fmt.Sprintf("size %s: a panel of %d %s comes out at %s, asked %s: the rows allow no count that is nearer",
+					s.Group.Label(), n.Value, n.of, g.one(n.Each.Times(gauge.Int(n.Value))), g.one(asked)))
 			}
 		}
 		if i > 0 && g.alike(s, g.Sizes[i-1]) {
@@ -39,15 +39,22 @@ func far(off, asked gauge.Measurement) bool {
 	return off.Times(gauge.Int(off.Sign())).Cmp(asked.Times(share(1, 20))) > 0
 }
 
+// counted is a count and what it counts.
+type counted struct {
+	of string
+	gauge.Count
+}
+
 // lengths returns the counts of a panel that do not make the round.
-func (g Garment) lengths(p panel.Panel) []gauge.Count {
+func (g Garment) lengths(p panel.Panel) []counted {
+	sts, rows := counted{"sts", p.Stitches}, counted{"rows", p.Rows}
 	switch {
 	case !g.Eased():
-		return []gauge.Count{p.Stitches, p.Rows}
+		return []counted{sts, rows}
 	case g.Crosswise:
-		return []gauge.Count{p.Rows}
+		return []counted{rows}
 	}
-	return []gauge.Count{p.Stitches}
+	return []counted{sts}
 }
 
 // coarse says why a round comes no nearer.
