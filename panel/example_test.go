@@ -292,7 +292,7 @@ func ExamplePlan_Abbreviations() {
 	for _, a := range wrap().Abbreviations(row.UK) {
 		fmt.Print(a.Abbr, ", ")
 	}
-	// Output: ch, ch-2 sp, fhtr, htr, rep, st, tr,
+	// Output: *, ch, ch-2 sp, fhtr, htr, rep, st, tr,
 }
 
 func ExampleLine_String() {

@@ -14,7 +14,7 @@ import (
 
 // document writes the reply.
 func (a reply) document() document.Document {
-	d := document.Document{Title: a.Name + ", with the yarn at hand", Sections: []document.Section{
+	d := document.Document{Title: a.Name + ", with the yarn at hand", Lang: a.Lang(), Sections: []document.Section{
 		{Heading: "Your yarn", Blocks: a.stock()},
 		{Heading: "Which sizes it makes", Blocks: a.which()},
 	}}
@@ -192,7 +192,7 @@ func (a reply) numbers(was, is size) (items []string) {
 		count("Times that the repeat is worked in the sleeve", was.Sleeve.Repeats, is.Sleeve.Repeats)
 	}
 	for i, j := range is.Sewn.Joins {
-		count("Pairs to join, "+j.Asked.Name, was.Sewn.Joins[i].Pairs, j.Pairs)
+		count("Pairs to join, "+a.Terms.Spell(j.Asked.Name), was.Sewn.Joins[i].Pairs, j.Pairs)
 	}
 	for _, m := range is.Sewn.Layout.Measures {
 		if before, _ := was.Sewn.Layout.Measure(m.Name); !before.Equal(m.Length) {

@@ -17,7 +17,7 @@ import (
 
 // document writes the reply in the order in which a maker decides.
 func (a reply) document() (document.Document, error) {
-	d := document.Document{Title: a.pattern.Name + ", at your " + a.gauge(), Sections: []document.Section{
+	d := document.Document{Title: a.pattern.Name + ", at your " + a.gauge(), Lang: a.pattern.Lang(), Sections: []document.Section{
 		{Heading: "The two " + a.gauge() + "s", Blocks: a.gauges()},
 		{Heading: "If you follow the pattern as it is written", Blocks: a.asWritten()},
 	}}
@@ -322,7 +322,7 @@ func (a reply) newNumbers() []document.Block {
 		number("Times that the repeat is worked in the sleeve, the first time included", func(s garment.Size) string { return fmt.Sprint(s.Sleeve.Repeats) })
 	}
 	for _, j := range first.Sewn.Joins {
-		number("Pairs to join, "+j.Asked.Name, func(s garment.Size) string {
+		number("Pairs to join, "+a.pattern.Terms.Spell(j.Asked.Name), func(s garment.Size) string {
 			join, _ := s.Join(j.Asked.Name)
 			return fmt.Sprint(join.Pairs)
 		})
@@ -382,11 +382,11 @@ func (a reply) explain(r renewed) []string {
 	u := a.pattern.Units
 	items := []string{"Stitches: " + r.Panel.Stitches.ExplainIn(u) + ".", "Rows: " + r.Panel.Rows.ExplainIn(u) + "."}
 	for _, j := range r.Sewn.Joins {
-		items = append(items, title(j.Explain())+".")
+		items = append(items, title(a.pattern.Terms.Spell(j.ExplainIn(u)))+".")
 	}
 	for _, q := range r.yarn {
 		for _, line := range q.Explain() {
-			items = append(items, title(strings.TrimSuffix(line, "."))+".")
+			items = append(items, title(a.pattern.Terms.Spell(strings.TrimSuffix(line, ".")))+".")
 		}
 	}
 	return items

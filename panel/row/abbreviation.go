@@ -29,7 +29,7 @@ var words = [...][3]string{
 
 // Abbreviations returns the abbreviations that a text in the given terms uses,
 // each once and in alphabetical order: stitches, stitches worked together,
-// chain spaces and the words of the trade. It reads any text: rows, numbered
+// chain spaces, the words of the trade and the asterisk of a repeat. It reads any text: rows, numbered
 // instructions, notes.
 func Abbreviations(text string, t Terms) []Abbreviation {
 	if !t.valid() {
@@ -39,6 +39,9 @@ func Abbreviations(text string, t Terms) []Abbreviation {
 	p := &parser{s: text, toks: lex(text), terms: t}
 	for p.peek().kind != endToken {
 		w := p.peek()
+		if w.word == "rep" && p.ahead(1).word == "from" && p.ahead(2).kind == markToken && p.ahead(2).word == "*" {
+			found["*"] = "start of what is worked again, as often as the text says"
+		}
 		if w.kind != wordToken {
 			p.next()
 			continue

@@ -276,6 +276,7 @@ func ExampleAbbreviations() {
 		fmt.Println(a.Abbr+":", a.Meaning)
 	}
 	// Output:
+	// *: start of what is worked again, as often as the text says
 	// ch: chain
 	// rep: repeat
 	// st: stitch

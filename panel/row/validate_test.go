@@ -191,7 +191,7 @@ func TestAbbreviations(t *testing.T) {
 		return out
 	}
 	require.Equal(t, []string{
-		"ch = chain", "ch-1 sp = chain space: the space under 1 chain made earlier",
+		"* = start of what is worked again, as often as the text says", "ch = chain", "ch-1 sp = chain space: the space under 1 chain made earlier",
 		"ch-sp = chain space", "dc = double crochet", "FPdc = front post double crochet", "rem = remaining", "rep = repeat", "RS = right side",
 		"sc2tog = single crochet 2 together", "sk = skip", "sl st = slip stitch", "sp = space", "st = stitch", "WS = wrong side",
 	}, names("Row 1 (RS): *dc in next 3 sts, ch 2, sk 2; rep from * across, FPdc in ch-1 sp, sc2tog, sl sts and 3 ch-sps. WS. leave rem sps, 1st", US))

@@ -39,7 +39,7 @@ func (g Garment) Document(o Options) (document.Document, error) {
 	if g.Layout == brief.Cocoon {
 		how = "Panel (make 1)"
 	}
-	d := document.Document{Title: g.Name, Lang: g.word("en-US", "en-GB")}
+	d := document.Document{Title: g.Name, Lang: g.Lang()}
 	add := func(heading string, blocks ...document.Block) {
 		d.Sections = append(d.Sections, document.Section{Heading: heading, Blocks: blocks})
 	}
@@ -162,6 +162,9 @@ func sentenceStart(s string) string {
 	r := []rune(s)
 	return strings.ToUpper(string(r[:1])) + string(r[1:])
 }
+
+// Lang is the language of the pattern, for a page.
+func (g Garment) Lang() string { return g.word("en-US", "en-GB") }
 
 // word returns the US or the UK word.
 func (g Garment) word(us, uk string) string {
