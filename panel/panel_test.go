@@ -363,6 +363,12 @@ func TestPlanErrors(t *testing.T) {
 	require.Equal(t, errors.ErrUnsupported, orchard().named(errors.ErrUnsupported))
 }
 
+func solved(t *testing.T, p Plan) Solved {
+	s, err := p.Solve()
+	require.NoError(t, err)
+	return s
+}
+
 // JSON reads back what it writes, rows as text and numbers as text.
 func TestJSON(t *testing.T) {
 	g := gauge.MustGauge("13 sts and 9 rows = 4 in")
@@ -374,6 +380,7 @@ func TestJSON(t *testing.T) {
 		{orchard(), new(Plan)}, {p, new(Panel)}, {written, new(Instructions)},
 		{Writing{Terms: row.UK, Stitches: grade.Run[int]{1, 2}, Repeats: grade.Run[int]{3}, FirstSide: WrongSide}, new(Writing)},
 		{Height{in("1 in"), in("2 cm")}, new(Height)},
+		{solved(t, orchard()), new(Solved)}, {solved(t, Plan{Opening: rows("fdc")}), new(Solved)},
 	} {
 		b, err := json.Marshal(c.value)
 		require.NoError(t, err)

@@ -102,7 +102,7 @@ func (s *Solution) UnmarshalJSON(b []byte) error {
 	if err != nil {
 		return err
 	}
-	if in.Rule != nil && *in.Rule != out.Rule {
+	if in.Rule != nil && in.Rule.String() != out.Rule.String() { // any count is written in one way
 		return &gauge.FieldError{Field: "Solution.Rule", Got: in.Rule.String(), Want: out.Rule.String() + " by the rows"}
 	}
 	*s = out

@@ -37,6 +37,18 @@ func TestSolutionFromJSON(t *testing.T) {
 	}
 }
 
+// Rows that work at any count are read back too: the rule of any count has two
+// forms and one text.
+func TestAnyCountFromJSON(t *testing.T) {
+	sol, err := Solve([]row.Row{row.Must("fdc", row.US), row.Must("dc in each st across", row.US)}, 0)
+	require.NoError(t, err)
+	text, err := json.Marshal(sol)
+	require.NoError(t, err)
+	var back Solution
+	require.NoError(t, json.Unmarshal(text, &back))
+	require.Equal(t, sol, back)
+}
+
 // The rows that a solution keeps for JSON are its own.
 func TestSolutionKeepsItsRows(t *testing.T) {
 	given := []row.Row{row.Must("fsc", row.US)}
@@ -64,4 +76,35 @@ func TestTallyFromJSON(t *testing.T) {
 		require.ErrorContains(t, json.Unmarshal([]byte(text), &kept), want, text)
 		require.Equal(t, Tally{Stitches: 1}, kept, "nothing half read")
 	}
+}
+
+func FuzzSolutionJSON(f *testing.F) {
+	f.Add(`{"rows":["fhdc","dc in first st, *ch 1, sk 1, dc in next st; rep from * across"]}`)
+	f.Add(`{"rule":"any, at least 1","opening":["fsc"],"repeat":["sc in each st across"],"size":2}`)
+	f.Fuzz(func(t *testing.T, s string) {
+		var sol Solution
+		if len(s) > 2000 || json.Unmarshal([]byte(s), &sol) != nil {
+			return
+		}
+		text, err := json.Marshal(sol)
+		require.NoError(t, err)
+		var back Solution
+		require.NoError(t, json.Unmarshal(text, &back), "%s", text)
+		require.Equal(t, sol.Rule, back.Rule)
+	})
+}
+
+func FuzzTallyJSON(f *testing.F) {
+	f.Add(`{"stitches":2,"chains":1,"spaces":1,"kinds":{"dc":2}}`)
+	f.Fuzz(func(t *testing.T, s string) {
+		var tally Tally
+		if json.Unmarshal([]byte(s), &tally) != nil {
+			return
+		}
+		text, err := json.Marshal(tally)
+		require.NoError(t, err)
+		var back Tally
+		require.NoError(t, json.Unmarshal(text, &back), "%s", text)
+		require.Equal(t, tally, back)
+	})
 }
