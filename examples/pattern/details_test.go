@@ -93,6 +93,14 @@ func TestArmOfTheLargest(t *testing.T) {
 	}
 }
 
+// A byte order mark, as some editors write it, changes nothing.
+func TestByteOrderMark(t *testing.T) {
+	code, out, errs := cli("\ufeff"+string(orchardWrap), "-brief", "-")
+	require.Equal(t, 0, code, errs)
+	_, want, _ := cli("", "-brief", "orchard-wrap.json")
+	require.Equal(t, want, out)
+}
+
 func TestRefusedInWords(t *testing.T) {
 	for name, c := range map[string]struct {
 		fields map[string]string

@@ -41,8 +41,9 @@ func (n node) a() string {
 	return "a " + n.kind
 }
 
-// parse reads one JSON object.
+// parse reads one JSON object. Some editors put a byte order mark in front of it.
 func parse(data []byte) (node, error) {
+	data = bytes.TrimPrefix(data, []byte("\ufeff"))
 	if len(bytes.TrimSpace(data)) == 0 {
 		return node{}, &Error{Field: "brief", Cause: "empty; want a JSON object with name, terms, units, gauge and so on"}
 	}
