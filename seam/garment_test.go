@@ -410,7 +410,7 @@ func TestMethods(t *testing.T) {
 		require.Equal(t, want, m.Factor().String(), m.String())
 	}
 	var f *gauge.FieldError
-	for _, s := range []seam.Sewing{{Start: 7}, {Method: 7}, {Measured: gauge.Int(-1)}, {Measured: gauge.Int(21)}, {End: length("-1 in")}} {
+	for _, s := range []seam.Sewing{{Start: 7}, {Method: 7}, {Measured: gauge.Int(-1)}, {Measured: gauge.Int(101)}, {End: length("-1 in")}} {
 		require.ErrorAs(t, s.Validate(), &f)
 		_, err := seam.PlanTails(layout.Layout{}, s)
 		require.ErrorAs(t, err, &f)
