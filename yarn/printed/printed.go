@@ -2,6 +2,7 @@ package printed
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 
 	"example.com/panelmath/gauge"
@@ -151,7 +152,7 @@ type Interval struct {
 	LowSize  int               `json:"low_size"`  // index of the size that sets Low
 	HighSize int               `json:"high_size"` // index of the size that sets High
 	None     bool              `json:"none"`
-	sizes    []Size
+	Sizes    []Size            `json:"sizes,omitempty"` // of the list, for Explain
 }
 
 // Usage returns the interval of usage for which every size of the list needs
@@ -168,7 +169,7 @@ func Usage(skein yarn.Length, sizes ...Size) (Interval, error) {
 	if err := checkLength("Skein", skein); err != nil {
 		return Interval{}, err
 	}
-	iv := Interval{sizes: append([]Size(nil), sizes...)}
+	iv := Interval{Sizes: slices.Clone(sizes)}
 	for i, s := range sizes {
 		at := "Sizes[" + strconv.Itoa(i) + "]"
 		if s.Work.Sign() <= 0 {
@@ -191,17 +192,18 @@ func Usage(skein yarn.Length, sizes ...Size) (Interval, error) {
 }
 
 // Explain says the interval in u to a unit of work, or which two sizes
-// contradict one another.
+// contradict one another. Without Sizes, as older files are, a size is named by
+// its place alone.
 func (iv Interval) Explain(u gauge.Unit) string {
 	name := func(i int) string {
-		if i >= len(iv.sizes) {
-			return "no size"
+		if i < 0 || i >= len(iv.Sizes) {
+			return fmt.Sprintf("size %d", i+1)
 		}
-		s := iv.sizes[i]
+		s := iv.Sizes[i]
 		if s.Name == "" {
-			return fmt.Sprintf("size %d (%d skeins)", i+1, s.Skeins)
+			return fmt.Sprintf("size %d (%s)", i+1, skeins(s.Skeins))
 		}
-		return fmt.Sprintf("size %s (%d skeins)", text.Quote(s.Name), s.Skeins)
+		return fmt.Sprintf("size %s (%s)", text.Quote(s.Name), skeins(s.Skeins))
 	}
 	if iv.None {
 		return fmt.Sprintf("no usage makes the list right: %s takes more than %s to a unit of work, %s at most %s",
@@ -209,4 +211,12 @@ func (iv Interval) Explain(u gauge.Unit) string {
 	}
 	return fmt.Sprintf("the list is right for more than %s and at most %s to a unit of work; %s sets the low end, %s the high",
 		say.In(iv.Low, u), say.In(iv.High, u), name(iv.LowSize), name(iv.HighSize))
+}
+
+// skeins returns "1 skein" or "5 skeins".
+func skeins(n int) string {
+	if n == 1 {
+		return "1 skein"
+	}
+	return strconv.Itoa(n) + " skeins"
 }
