@@ -93,8 +93,10 @@ func (r Rule) Round(x Ratio) (Count, error) {
 		return Count{}, err
 	}
 	var c Count
-	err := round(&r, x, &c)
-	return c, err
+	if err := round(&r, x, &c); err != nil {
+		return Count{}, err
+	}
+	return c, nil
 }
 
 // round sets c to the count for x; r is known to be valid. It works on the

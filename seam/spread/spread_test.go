@@ -579,3 +579,9 @@ func BenchmarkMatch(b *testing.B) {
 		})
 	}
 }
+
+func TestCanMirrorOfNoPlan(t *testing.T) {
+	for _, m := range []spread.Match{{}, {Take: 4}, {From: 4}, {From: -3, Take: -2}} {
+		require.False(t, m.CanMirror())
+	}
+}
