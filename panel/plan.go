@@ -41,7 +41,7 @@ type RowError struct {
 	Err   error  // a *row.FitError, or a *gauge.FieldError for a row that is not valid
 }
 
-// Error returns `repeat[0] "hdc in each st across": uses 11 of 10, 1 short`.
+// Error returns `opening[1] "sc in next 11 sts": uses 11 of 10, 1 short`.
 func (e *RowError) Error() string {
 	s := fmt.Sprintf("%s[%d]", e.Part, e.Index)
 	if e.Text != "" {

@@ -126,7 +126,7 @@ type Finding struct {
 	Remark bool   `json:"remark"` // no fault, only worth a look
 }
 
-// String returns "sleeve, size M: got 72, want 6: ...".
+// String returns "sleeve, size S: got 72, want 6: ...".
 func (f Finding) String() string {
 	s := f.List
 	if f.Index >= 0 {

@@ -42,7 +42,7 @@ type Finding struct {
 	Remark bool   `json:"remark"` // no fault, only worth a look
 }
 
-// String returns `line 2, Row 2, size 1: uses 11 of 10, 1 short`.
+// String returns "line 4, Row 3, size 2: makes 68, printed 70".
 func (f Finding) String() string {
 	s := "line " + strconv.Itoa(f.Line)
 	if f.Label != "" {

@@ -16,11 +16,14 @@ func TestNoSuchSize(t *testing.T) {
 	listed, plain := row.Must("hdc in next 7 (8, 9) sts, leave rem sts unworked", row.US), row.Must("hdc in each st across", row.US)
 	for _, size := range []int{3, -1} {
 		for name, run := range map[string]func(r row.Row) error{
-			"Into":        func(r row.Row) error { _, _, err := work.Into(r, work.Stitches(10), size); return err },
-			"Solve":       func(r row.Row) error { _, err := work.Solve([]row.Row{r}, size); return err },
-			"SolveRepeat": func(r row.Row) error { _, err := work.SolveRepeat([]row.Row{plain}, nil, []row.Row{r}, size); return err },
-			"SumOf":       func(r row.Row) error { _, err := work.SumOf(r, size); return err },
-			"Faces":       func(r row.Row) error { _, err := work.Faces([]row.Row{r}, 10, size); return err },
+			"Into":  func(r row.Row) error { _, _, err := work.Into(r, work.Stitches(10), size); return err },
+			"Solve": func(r row.Row) error { _, err := work.Solve([]row.Row{r}, size); return err },
+			"SolveRepeat": func(r row.Row) error {
+				_, err := work.SolveRepeat([]row.Row{plain}, nil, []row.Row{r}, size)
+				return err
+			},
+			"SumOf": func(r row.Row) error { _, err := work.SumOf(r, size); return err },
+			"Faces": func(r row.Row) error { _, err := work.Faces([]row.Row{r}, 10, size); return err },
 		} {
 			t.Run(name, func(t *testing.T) {
 				var field *gauge.FieldError

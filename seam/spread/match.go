@@ -284,8 +284,9 @@ func (m Match) Simple() ([]Group, error) {
 // mostWords is how many groups a sentence lists before it breaks off.
 const mostWords = 40
 
-// Explain says the plan in a sentence: "71 of 88: (4 of 5) 3 times, ...", or
-// how many go into each place where more are taken than there are.
+// Explain says the plan in a sentence: "71 from 88: (5 of 6), (4 of 5) 4 times,
+// ...", or how many go into each place where more are taken than there are: "22
+// from 9: 2 into each, but 3 into numbers 3, 5, 7, 9".
 //
 // It returns the error of Validate.
 func (m Match) Explain() (string, error) {

@@ -142,8 +142,8 @@ func (s Spacing) Places() ([]int, error) {
 	return at, nil
 }
 
-// Explain says the plan in a sentence: "increase 4 in 51 sts: after sts 6, 19,
-// 32, 45; 55 sts".
+// Explain says the plan in a sentence: "increase 4 in 51 sts: (6, inc), (13,
+// inc) 3 times, 6; 55 sts".
 //
 // It returns the error of Validate.
 func (s Spacing) Explain() (string, error) {

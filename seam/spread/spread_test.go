@@ -471,7 +471,11 @@ func ExampleMatch() {
 func ExampleMatch_Explain() {
 	s, _ := spread.Match{From: 9, Take: 22}.Explain()
 	fmt.Println(s)
-	// Output: 22 from 9: 2 into each, but 3 into numbers 3, 5, 7, 9
+	s, _ = spread.Match{From: 88, Take: 71}.Explain()
+	fmt.Println(s)
+	// Output:
+	// 22 from 9: 2 into each, but 3 into numbers 3, 5, 7, 9
+	// 71 from 88: (5 of 6), (4 of 5) 4 times, (5 of 6), (4 of 5) 5 times, (5 of 6), (4 of 5) 5 times
 }
 
 func ExampleMatch_Places() {

@@ -18,7 +18,7 @@ type End struct {
 	At       gauge.Measurement `json:"at"`       // yarn from the beginning of the panel
 }
 
-// String returns "blue ends in row 7 after 12 stitches".
+// String returns "moss ends in row 7 after 12 stitches".
 func (e End) String() string {
 	s := fmt.Sprintf("%s ends in row %d after %d stitches", e.Colour, e.Row, e.Stitches)
 	if e.Part.Sign() > 0 {

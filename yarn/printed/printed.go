@@ -22,7 +22,7 @@ type Finding struct {
 	Why  string `json:"why"`
 }
 
-// String returns "size 6: got 1791 m, want 1783 m: ...", sizes counted from 1.
+// String returns "size 2: got 6, want 7: ...", sizes counted from 1.
 func (f Finding) String() string {
 	return fmt.Sprintf("size %d: got %s, want %s: %s", f.Size+1, f.Got, f.Want, f.Why)
 }
