@@ -89,5 +89,5 @@ func ExampleText_Validate() {
 	fmt.Println(text.Validate())
 	// Output:
 	// <nil>
-	// line 1: got 2 in count, want one for each of 3 sizes
+	// line 1: got 2 in from, want one for each of 3 sizes
 }
