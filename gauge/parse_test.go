@@ -259,7 +259,7 @@ func TestParseRule(t *testing.T) {
 		{"multiple of 6 + 1", "multiple of 6 + 1", gauge.Rule{Multiple: 6, Plus: 1}},
 		{"Multiple of 6+1", "multiple of 6 + 1", gauge.Rule{Multiple: 6, Plus: 1}},
 		{"6n + 1", "multiple of 6 + 1", gauge.Rule{Multiple: 6, Plus: 1}},
-		{"6", "multiple of 6", gauge.Rule{Multiple: 6}},
+		{"multiple of 6n", "multiple of 6", gauge.Rule{Multiple: 6}},
 		{"multiple of 8 - 1", "multiple of 8 - 1", gauge.Rule{Multiple: 8, Plus: -1}},
 		{"multiple of 12 + 14", "multiple of 12 + 14", gauge.Rule{Multiple: 12, Plus: 14}},
 		{"even", "even", gauge.Rule{Multiple: 2}},

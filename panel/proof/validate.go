@@ -6,6 +6,7 @@ import (
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/grade"
+	"example.com/panelmath/internal/text"
 	"example.com/panelmath/panel"
 )
 
@@ -35,7 +36,7 @@ func (t Text) Validate() error {
 func (l Line) validate(sizes int) error {
 	list := func(name string, n grade.Run[int], least, most int) error {
 		if len(n) != sizes {
-			return lineError(l, fmt.Sprintf("%d in %s", len(n), name), fmt.Sprintf("one for each of %d sizes", sizes), nil)
+			return lineError(l, fmt.Sprintf("%d in %s", len(n), name), "one for each of "+text.Count(sizes, "size", "sizes"), nil)
 		}
 		for _, x := range n {
 			if x < least || x > most {
@@ -45,7 +46,7 @@ func (l Line) validate(sizes int) error {
 		return nil
 	}
 	if l.Rows < 0 || l.Rows > gauge.MaxCount {
-		return lineError(l, fmt.Sprintf("%d rows", l.Rows), "0 to 100000", gauge.ErrBounds)
+		return lineError(l, text.Count(l.Rows, "row", "rows"), "0 to 100000", gauge.ErrBounds)
 	}
 	if l.Side != nil && *l.Side > panel.WrongSide {
 		return lineError(l, l.Side.String(), "RS or WS", nil)
@@ -86,7 +87,7 @@ func (l Line) validate(sizes int) error {
 		return gauge.InField("line "+strconv.Itoa(l.Place), err)
 	}
 	if n := l.Row.Sizes(); n > 1 && n != sizes {
-		return lineError(l, fmt.Sprintf("%d sizes", n), fmt.Sprintf("%d sizes, as elsewhere", sizes), nil)
+		return lineError(l, fmt.Sprintf("%d sizes", n), text.Count(sizes, "size", "sizes")+", as elsewhere", nil)
 	}
 	return nil
 }

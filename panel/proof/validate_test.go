@@ -28,7 +28,7 @@ func TestValidateRefuses(t *testing.T) {
 		`{"sizes":2,"lines":[{"place":4,"rows":1,"row":"fhdc 3","count":[{"n":[1,2,3],"of":""}]}]}`:                            "line 4: got 3 in count, want one for each of 2 sizes",
 		`{"sizes":1,"lines":[{"place":4,"again":{"from":-5,"to":3,"times":[1]}}]}`:                                             "line 4: got rows -5 to 3 again, want rows from 1 to 100000, the first before the last",
 		`{"sizes":1,"lines":[{"place":4,"again":{"from":1,"to":9223372036854775807,"times":[1]}}]}`:                            "line 4: got rows 1 to 9223372036854775807 again, want rows from 1 to 100000, the first before the last",
-		`{"sizes":1,"lines":[{"place":4,"again":{"from":1,"to":1,"times":[]}}]}`:                                               "line 4: got 0 in times, want one for each of 1 sizes",
+		`{"sizes":1,"lines":[{"place":4,"again":{"from":1,"to":1,"times":[]}}]}`:                                               "line 4: got 0 in times, want one for each of 1 size",
 		`{"sizes":2,"lines":[{"place":4,"ends":[{"row":1,"side":"RS"}]}]}`:                                                     "line 4: got 1 in ends, want one for each of 2 sizes",
 		`{"sizes":2,"lines":[{"place":4,"rows":1,"row":"fhdc 3 (4, 5)"}]}`:                                                     "line 4: got 3 sizes, want 2 sizes, as elsewhere",
 	} {

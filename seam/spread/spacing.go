@@ -7,6 +7,7 @@ import (
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/internal/enum"
+	"example.com/panelmath/internal/text"
 )
 
 // Way says how increases or decreases are spaced along a row. The published
@@ -181,5 +182,5 @@ func (s Spacing) Explain() (string, error) {
 	if rest := cuts[s.Changes]; rest > 0 {
 		words = append(words, strconv.Itoa(rest))
 	}
-	return fmt.Sprintf("%s %d in %d sts: %s; %d sts", verb, s.Changes, s.Stitches, strings.Join(words, ", "), s.After()), nil
+	return fmt.Sprintf("%s %d in %s: %s; %s", verb, s.Changes, text.Count(s.Stitches, "st", "sts"), strings.Join(words, ", "), text.Count(s.After(), "st", "sts")), nil
 }

@@ -589,3 +589,11 @@ func TestCanMirrorOfNoPlan(t *testing.T) {
 		require.False(t, m.CanMirror())
 	}
 }
+
+func TestSpacingSaysOneStitch(t *testing.T) {
+	s, err := spread.Spacing{Stitches: 2, Changes: 1, Decrease: true}.Explain()
+	require.NoError(t, err)
+	require.Contains(t, s, "decrease 1 in 2 sts: ")
+	require.Contains(t, s, "; 1 st")
+	require.NotContains(t, s, "1 sts")
+}

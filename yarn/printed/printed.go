@@ -201,9 +201,9 @@ func (iv Interval) Explain(u gauge.Unit) string {
 		}
 		s := iv.Sizes[i]
 		if s.Name == "" {
-			return fmt.Sprintf("size %d (%s)", i+1, skeins(s.Skeins))
+			return fmt.Sprintf("size %d (%s)", i+1, text.Count(s.Skeins, "skein", "skeins"))
 		}
-		return fmt.Sprintf("size %s (%s)", text.Quote(s.Name), skeins(s.Skeins))
+		return fmt.Sprintf("size %s (%s)", text.Quote(s.Name), text.Count(s.Skeins, "skein", "skeins"))
 	}
 	if iv.None {
 		return fmt.Sprintf("no usage makes the list right: %s takes more than %s to a unit of work, %s at most %s",
@@ -211,12 +211,4 @@ func (iv Interval) Explain(u gauge.Unit) string {
 	}
 	return fmt.Sprintf("the list is right for more than %s and at most %s to a unit of work; %s sets the low end, %s the high",
 		say.In(iv.Low, u), say.In(iv.High, u), name(iv.LowSize), name(iv.HighSize))
-}
-
-// skeins returns "1 skein" or "5 skeins".
-func skeins(n int) string {
-	if n == 1 {
-		return "1 skein"
-	}
-	return strconv.Itoa(n) + " skeins"
 }

@@ -104,7 +104,7 @@ func ExampleUndeterminedError_Error() {
 	var u *usage.UndeterminedError
 	fmt.Println(errors.As(err, &u), u.Stitches)
 	// Output:
-	// fit yarn per stitch to 3 samples: they do not determine "dc", "ch"; add a swatch with another share of it
+	// fit yarn per stitch to 3 samples: that does not determine "dc", "ch"; add a swatch with another share of it
 	// true ["dc" "ch"]
 }
 

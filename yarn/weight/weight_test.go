@@ -325,3 +325,10 @@ func TestRangeOutOfBounds(t *testing.T) {
 	require.Less(t, time.Since(begun), time.Second)
 	require.Contains(t, weight.Range{Low: decimal.New(90, -1), High: decimal.New(9, 0)}.String(), ": 9 ")
 }
+
+func TestSubstituteSaysOneSkein(t *testing.T) {
+	label := yarn.MustLabel("230 yd = 100 g")
+	s, err := weight.Substitute(gauge.MustLength("90 m").Measurement(), label, label)
+	require.NoError(t, err)
+	require.Contains(t, s.Explain()[0], "so 1 skein, ")
+}
