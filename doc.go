@@ -81,9 +81,13 @@
 //	notation        101 (113, 125) and 48½ (56, 66) in [123 (142, 167.5) cm]
 //
 // JSON uses these texts for the types that have one, and objects with
-// snake_case names for the others. Numbers are written as strings and read from
-// strings or numbers; names stay as they are from one version to the next, and
-// a field that is added is optional. Every public struct but the errors, the
+// snake_case names for the others. Counts are written as numbers, ratios as
+// strings. A decimal without a unit (a step in swatch, a factor, skeins, the ends
+// of a range of yarn weights, the values of a list to check) is written as the
+// decimal library writes it: as a string, or bare where a program has set
+// decimal.MarshalJSONWithoutQuotes. Ratios and decimals are read from strings and
+// from numbers. Names stay as they are from one version to the next, and a field
+// that is added is optional. Every public struct but the errors, the
 // parts of a row (which stand in its text) and gauge.Counter is read back whole;
 // panel.Solved and work.Solution are solved again as they are read.
 //

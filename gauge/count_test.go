@@ -123,3 +123,13 @@ func TestRoundAllocations(t *testing.T) {
 	require.Zero(t, testing.AllocsPerRun(100, func() { _, _ = counter.Round(m) }))
 	require.Zero(t, testing.AllocsPerRun(100, func() { _, _ = o.Round(m, r) }))
 }
+
+// No partial result stands beside an error.
+func TestNothingBesideAnError(t *testing.T) {
+	c, err := gauge.Rule{Multiple: 3}.Round(gauge.Int(100_001))
+	require.ErrorIs(t, err, gauge.ErrBounds)
+	require.Zero(t, c)
+	x, err := gauge.Over{}.Exact(gauge.MustLength("4 in").Measurement())
+	require.Error(t, err)
+	require.Zero(t, x)
+}

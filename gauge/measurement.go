@@ -62,19 +62,24 @@ func (m Measurement) String() string {
 }
 
 // ParseMeasurement reads what String prints, of any length, a ratio of any unit
-// ("100/3 cm"), and whatever ParseLength reads.
+// ("100/3 cm"), and whatever ParseLength reads. In inches, feet and yards, where
+// mixed numbers are usual, a fraction of 1 or more is left to ParseLength, which
+// refuses it: 11/2 in may have been 1 1/2.
 //
 // It returns a *ParseError if s is none of these.
 func ParseMeasurement(s string) (Measurement, error) {
 	if i := strings.LastIndexByte(s, ' '); i > 0 {
 		x, err := ParseRatio(s[:i])
 		u, err2 := ParseUnit(s[i+1:])
-		if err == nil && err2 == nil {
+		if err == nil && err2 == nil && !((u == Inch || u == Foot || u == Yard) && strings.Contains(s, "/") && (x.Cmp(Int(1)) >= 0 || x.Cmp(Int(-1)) <= 0)) {
 			return MeasurementOf(x, u), nil
 		}
 	}
 	l, err := ParseLength(s)
-	return l.Measurement(), err
+	if err != nil {
+		return Measurement{}, err
+	}
+	return l.Measurement(), nil
 }
 
 // MarshalText returns String.

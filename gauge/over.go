@@ -56,7 +56,10 @@ func (o Over) perMM() (exact.Ratio, error) {
 // error of Validate.
 func (o Over) Exact(m Measurement) (Ratio, error) {
 	per, err := o.perMM()
-	return Ratio{m.mm.Mul(per)}, err
+	if err != nil {
+		return Ratio{}, err
+	}
+	return Ratio{m.mm.Mul(per)}, nil
 }
 
 // Round returns the legal count nearest to what lies in m; see Rule.Round. The
@@ -97,7 +100,10 @@ func (o Over) Measure(n Ratio) (Measurement, error) {
 		return Measurement{}, err
 	}
 	q, err := n.r.Quo(per)
-	return Measurement{q}, err
+	if err != nil {
+		return Measurement{}, err
+	}
+	return Measurement{q}, nil
 }
 
 // String returns "13 over 4 in" or "2 repeats of 8 over 3.5 in", which ParseOver

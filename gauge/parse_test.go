@@ -12,6 +12,40 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
+// A fraction of 1 or more may have been a mixed number: it is refused where those
+// are usual, and a measurement still reads whatever it prints.
+func TestMeasurementRefusesWhatLengthRefuses(t *testing.T) {
+	for _, s := range []string{"11/2 in", "-11/2 in", "3/3 ft", "5/4 yd", "13000/3 in", `11/2"`} {
+		_, err := gauge.ParseMeasurement(s)
+		require.Error(t, err, s)
+	}
+	for s, mm := range map[string]string{"13000/3 mm": "13000/3 mm", "11/2 mm": "5.5 mm", "100/3 cm": "1000/3 mm", "7/2 m": "3500 mm", "1/3 in": "127/15 mm", "-1/2 in": "-12.7 mm", "1 1/2 in": "38.1 mm", "66/1 in": ""} {
+		m, err := gauge.ParseMeasurement(s)
+		if mm == "" {
+			require.Error(t, err, s)
+			continue
+		}
+		require.NoError(t, err, s)
+		require.Equal(t, mm, m.String())
+	}
+}
+
+// A length that is refused says whether it is too long or has too many digits.
+func TestLengthOutOfBoundsSaysWhich(t *testing.T) {
+	for s, want := range map[string]string{
+		"101 m":                              "longer than 100 m",
+		"-4000 in":                           "longer than 100 m",
+		"9999999999999999999999999999999 mm": "31 digits, want at most 30 digits",
+		"5000000000000000000000000000 ft 1.000000000000000000001 in": "more than 20 decimal places",
+		"500000000000000000000000000 ft 1.00000000000000000001 in":   "48 digits, want at most 30 digits",
+	} {
+		_, err := gauge.ParseLength(s)
+		require.ErrorIs(t, err, gauge.ErrBounds)
+		require.ErrorContains(t, err, want)
+		require.False(t, strings.Contains(err.Error(), " or a number"))
+	}
+}
+
 func TestParseLength(t *testing.T) {
 	for _, c := range []struct{ text, want string }{
 		{"20 1/2 in", "20.5 in"}, {`20½"`, "20.5 in"}, {"20.5in", "20.5 in"}, {"20-1/2 in", "20.5 in"}, {"½ in", "0.5 in"}, {"20 ½ in.", "20.5 in"},
@@ -58,17 +92,17 @@ func TestParseLengthRefuses(t *testing.T) {
 		{"5⅓ in", `fraction "⅓"` + noDecimal, "⅓ in"},
 		{"1/0 in", `fraction "1/0"` + noDecimal, "1/0 in"},
 		{"1/ in", `fraction "1/"` + noDecimal, "1/ in"},
-		{"20 3/2 in", "a fraction of 1 or more: 3/2; write 5 1/2 or 5.5", "3/2 in"},
+		{"20 3/2 in", "a fraction of 1 or more: 3/2; write 1 1/2", "3/2 in"},
 		{"20.5 1/2 in", "a fraction after a decimal; write 20 1/2 or 20.5", " 1/2 in"},
-		{"11/2 in", "a fraction of 1 or more: 11/2; write 5 1/2 or 5.5", "11/2 in"},
+		{"11/2 in", "a fraction of 1 or more: 11/2; write 1 1/2 or 5 1/2", "11/2 in"},
 		{"1.2.3 in", "a second decimal point", ".3 in"},
 		{"5 ft 3 cm", "feet are followed by inches alone: 5 ft 3 in", ""},
 		{"5 ft 3", "no unit; want mm, cm, m, in, ft or yd", ""},
 		{"5 ft 3 in 2", `unexpected "2"`, "2"},
 		{"5 in 3 in", `unexpected "3 in"`, "3 in"},
 		{"5 in, or so", `unexpected ", or so"`, ", or so"},
-		{"101 m", "longer than 100 m, or a number out of bounds", "101 m"},
-		{"-101 m", "longer than 100 m, or a number out of bounds", "-101 m"},
+		{"101 m", "longer than 100 m", "101 m"},
+		{"-101 m", "longer than 100 m", "-101 m"},
 		{"0.000000000000000000001 mm", "more than 20 decimal places", "0.000000000000000000001 mm"},
 		{strings.Repeat("1", 40) + " mm", "a number of 40 characters; at most 30 digits", strings.Repeat("1", 40) + " mm"},
 		{strings.Repeat("1", 40) + "½ mm", "a number of 40 characters; at most 30 digits", strings.Repeat("1", 40) + "½ mm"},
@@ -189,7 +223,7 @@ func TestParseGaugeRefuses(t *testing.T) {
 		{"100001 sts and 7 rows = 4 in", "Count: got 100001, want at most 100000", "100001 sts and 7 rows = 4 in"},
 		{"2 repeats of sts and 7 rows = 4 in", `want the number of sts or rows in a repeat, 1 to 100000, got "sts and 7 rows = 4 in"`, "sts and 7 rows = 4 in"},
 		{"2 repeats of 0 sts and 7 rows = 4 in", `want the number of sts or rows in a repeat, 1 to 100000, got "0 sts and 7 rows = 4 in"`, "0 sts and 7 rows = 4 in"},
-		{"12 sts and 7 rows = 200 m", "longer than 100 m, or a number out of bounds", "200 m"},
+		{"12 sts and 7 rows = 200 m", "longer than 100 m", "200 m"},
 	} {
 		t.Run(c.text, func(t *testing.T) {
 			_, err := gauge.ParseGauge(c.text)
@@ -225,7 +259,7 @@ func TestParseRule(t *testing.T) {
 		{"multiple of 6 + 1", "multiple of 6 + 1", gauge.Rule{Multiple: 6, Plus: 1}},
 		{"Multiple of 6+1", "multiple of 6 + 1", gauge.Rule{Multiple: 6, Plus: 1}},
 		{"6n + 1", "multiple of 6 + 1", gauge.Rule{Multiple: 6, Plus: 1}},
-		{"6", "multiple of 6", gauge.Rule{Multiple: 6}},
+		{"multiple of 6n", "multiple of 6", gauge.Rule{Multiple: 6}},
 		{"multiple of 8 - 1", "multiple of 8 - 1", gauge.Rule{Multiple: 8, Plus: -1}},
 		{"multiple of 12 + 14", "multiple of 12 + 14", gauge.Rule{Multiple: 12, Plus: 14}},
 		{"even", "even", gauge.Rule{Multiple: 2}},

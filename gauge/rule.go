@@ -93,8 +93,10 @@ func (r Rule) Round(x Ratio) (Count, error) {
 		return Count{}, err
 	}
 	var c Count
-	err := round(&r, x, &c)
-	return c, err
+	if err := round(&r, x, &c); err != nil {
+		return Count{}, err
+	}
+	return c, nil
 }
 
 // round sets c to the count for x; r is known to be valid. It works on the
@@ -299,7 +301,7 @@ func parseMultiple(s string) (Rule, bool) {
 	case "any":
 		return Rule{}, true
 	}
-	s = strings.TrimPrefix(s, "multiple of ")
+	s, multiple := strings.CutPrefix(s, "multiple of ")
 	first, plus, sign := s, "0", 1
 	if at := strings.IndexAny(s, "+-"); at >= 0 {
 		first, plus = s[:at], s[at+1:]
@@ -307,9 +309,10 @@ func parseMultiple(s string) (Rule, bool) {
 			sign = -1
 		}
 	}
-	m, ok1 := wholeNumber(strings.TrimSuffix(strings.TrimSpace(first), "n"))
+	first, short := strings.CutSuffix(strings.TrimSpace(first), "n")
+	m, ok1 := wholeNumber(first)
 	p, ok2 := wholeNumber(plus)
-	return Rule{Multiple: m, Plus: sign * p}, ok1 && ok2 && m > 0
+	return Rule{Multiple: m, Plus: sign * p}, ok1 && ok2 && m > 0 && (multiple || short) // 10 alone may mean that very count
 }
 
 // wholeNumber reads digits and nothing else.

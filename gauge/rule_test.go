@@ -44,3 +44,15 @@ func TestGridText(t *testing.T) {
 	_, err := gauge.ParseGrid("third of an inch")
 	require.True(t, errors.As(err, &parse))
 }
+
+// A bare number is no rule: it may mean that very count.
+func TestParseRuleRefusesABareNumber(t *testing.T) {
+	for _, s := range []string{"10", "6 + 1", "10, at least 20"} {
+		_, err := gauge.ParseRule(s)
+		require.ErrorContains(t, err, "want multiple of 6 + 1", s)
+	}
+	for _, s := range []string{"multiple of 10", "10n", "6n + 1", "multiple of 6n + 1"} {
+		_, err := gauge.ParseRule(s)
+		require.NoError(t, err, s)
+	}
+}

@@ -113,7 +113,7 @@ func (p *scanner) length() (Length, error) {
 		l.Value = l.Value.Neg()
 	}
 	if err := l.Validate(); err != nil {
-		return Length{}, p.fail(start, "longer than 100 m, or a number out of bounds", ErrBounds)
+		return Length{}, p.fail(start, number.Beyond(l.Value, "longer than 100 m"), ErrBounds)
 	}
 	return l, nil
 }

@@ -210,7 +210,8 @@ func TestReadChartRefuses(t *testing.T) {
 		fmt.Fprintf(&many, "%d,chest,in,%d,\n", i, 20+i)
 	}
 	for _, c := range []struct{ table, want string }{
-		{"", `read chart "own": header: EOF`},
+		{"", `read chart "own": an empty table; want the columns size, measure, unit, low and high`},
+		{"size,measure,unit,low,high, SIZE\nS,chest,in,32,34,M\n", `read chart "own": header: two columns "size"`},
 		{"size,measure,unit,low\n", `read chart "own": header: no column "high"`},
 		{"size,measure,unit,low,high\nS,chest,in,32\n", `read chart "own": record on line 2: wrong number of fields`},
 		{"size,measure,unit,low,high\nS,chest,in,32,34\nS,ear,in,2,2\n", `read chart "own": line 3: parse measure: "ear": unknown measure "ear"; want chest, waist, hip, upper arm, head, cross back, armhole depth, back waist length, back hip length, arm length to underarm, centre back neck to wrist`},

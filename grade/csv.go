@@ -15,9 +15,13 @@ import (
 // maxTable is the most bytes that ReadChart reads.
 const maxTable = 1 << 18
 
+// columns are the columns that ReadChart knows; the first five must be there.
+var columns = [...]string{"size", "measure", "unit", "low", "high", "check", "source", "note"}
+
 // ReadChart reads a chart from comma-separated values. The first line names the
 // columns, in any order: size, measure, unit, low and high must be there;
-// check (a basis), source and note may be. An empty high is that of low. The
+// check (a basis), source and note may be; no two have one name, and others are
+// passed over. An empty high is that of low. The
 // sizes are those of the column size, in the order in which they first appear.
 //
 //	size,measure,unit,low,high
@@ -30,15 +34,22 @@ func ReadChart(name, source string, r io.Reader) (Chart, error) {
 	limited := &io.LimitedReader{R: r, N: maxTable + 1}
 	rows := csv.NewReader(limited)
 	header, err := rows.Read()
+	if errors.Is(err, io.EOF) {
+		return Chart{}, fmt.Errorf("read chart %s: an empty table; want the columns size, measure, unit, low and high", text.Quote(name))
+	}
 	if err != nil {
 		return Chart{}, fmt.Errorf("read chart %s: header: %w", text.Quote(name), err)
 	}
 	col := map[string]int{}
 	for i, h := range header {
 		h = strings.TrimPrefix(h, "\ufeff") // spreadsheets put a byte order mark in front
-		col[strings.ToLower(strings.TrimSpace(h))] = i
+		h = strings.ToLower(strings.TrimSpace(h))
+		if _, twice := col[h]; twice && slices.Contains(columns[:], h) {
+			return Chart{}, fmt.Errorf("read chart %s: header: two columns %q", text.Quote(name), h)
+		}
+		col[h] = i
 	}
-	for _, need := range []string{"size", "measure", "unit", "low", "high"} {
+	for _, need := range columns[:5] {
 		if _, ok := col[need]; !ok {
 			return Chart{}, fmt.Errorf("read chart %s: header: no column %q", text.Quote(name), need)
 		}

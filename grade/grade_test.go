@@ -159,3 +159,13 @@ func TestGroups(t *testing.T) {
 		})
 	}
 }
+
+// Groups have a chart of their own.
+func TestGroupsOwnTheirChart(t *testing.T) {
+	c, err := grade.Standard("women")
+	require.NoError(t, err)
+	groups, err := c.Singles()
+	require.NoError(t, err)
+	groups[0].Chart.Cells[0], groups[0].Chart.Sizes[0] = grade.Cell{}, ""
+	require.NoError(t, c.Validate())
+}

@@ -33,6 +33,7 @@ func OnChart(groups Run[Group], m Measure, u gauge.Unit, r Ruling, ease Run[Ease
 
 // Stepped grades a measure by steps: the smallest size, and what each of the n
 // sizes adds to the one before it. One step stands for all; else there are n - 1.
+// A step may be less than nothing, and a size too, as a length may.
 //
 // It returns a *gauge.FieldError if n is not from 1 to MaxSizes, there are not 1
 // or n - 1 steps, or first is not valid, and a *SizeError if a step is not

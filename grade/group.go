@@ -18,7 +18,7 @@ type Group struct {
 
 // Groups returns the sizes of c made as groups, in order: each list holds the
 // members of one group. Sizes may be left out between two groups, but not
-// inside one.
+// inside one. The groups have one copy of the chart among them.
 //
 // It returns a *gauge.FieldError if there is no list or more than MaxSizes, the
 // error of Chart.Validate, and a *SizeError with the place of the group if it
@@ -31,6 +31,7 @@ func (c Chart) Groups(lists [][]string) (Run[Group], error) {
 	if len(lists) == 0 || len(lists) > MaxSizes {
 		return nil, &gauge.FieldError{Field: "groups", Got: strconv.Itoa(len(lists)), Want: "1 to 64", Err: gauge.ErrBounds}
 	}
+	c.Sizes, c.Cells = slices.Clone(c.Sizes), slices.Clone(c.Cells)
 	out := make(Run[Group], len(lists))
 	in := make(map[string]int)
 	last := -1

@@ -2,6 +2,7 @@ package panel
 
 import (
 	"fmt"
+	"slices"
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/panel/row"
@@ -63,8 +64,11 @@ func (p Plan) Fit(width gauge.Measurement, rows gauge.Over) (gauge.Count, int, e
 		return gauge.Count{}, 0, err
 	}
 	c, k, err := p.fit(exact, each)
+	if err != nil {
+		return gauge.Count{}, 0, err
+	}
 	c.Unit = rows.Span.Unit
-	return c, k, err
+	return c, k, nil
 }
 
 func noOpening() error {
@@ -194,9 +198,12 @@ func (p Plan) Unfinished(rows int) (Plan, error) {
 	if rows < 0 || rows > len(p.Repeat) {
 		return Plan{}, &gauge.FieldError{Field: "rows", Got: fmt.Sprint(rows), Want: fmt.Sprintf("0 to %d, the rows of a repeat", len(p.Repeat))}
 	}
-	closing := append(append([]row.Row(nil), p.Repeat[:rows]...), p.Closing...)
-	out := Plan{p.Opening, p.Repeat, closing}
-	return out, out.Validate()
+	out := p.clone()
+	out.Closing = slices.Concat(p.Repeat[:rows], p.Closing)
+	if err := out.Validate(); err != nil {
+		return Plan{}, err
+	}
+	return out, nil
 }
 
 // FitUnfinished is Fit where the last repeat may end after any of its rows from

@@ -8,6 +8,7 @@ import (
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/grade"
+	"example.com/panelmath/internal/text"
 	"example.com/panelmath/panel/row"
 	"example.com/panelmath/panel/work"
 )
@@ -149,7 +150,7 @@ type SizeError struct {
 
 // Error returns "size 2: got 165 sts, want a multiple of 3 + 1, at least 4".
 func (e *SizeError) Error() string {
-	return fmt.Sprintf("size %d: got %d sts, want %s", e.Size+1, e.Got, legal(e.Rule))
+	return fmt.Sprintf("size %d: got %s, want %s", e.Size+1, text.Count(e.Got, "st", "sts"), legal(e.Rule))
 }
 
 // legal says "a multiple of 3 + 1, at least 4".

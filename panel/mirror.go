@@ -82,7 +82,7 @@ func (p Plan) Mirror() (m Plan, ok bool, err error) {
 			continue
 		}
 		if closing, ok := open.dress(want, candidates, n); ok {
-			m = Plan{p.Opening, p.Repeat, closing}
+			m = Plan{p.Opening, p.Repeat, closing}.clone()
 			if m.mirroredAlways(passes) {
 				return m, true, nil
 			}

@@ -35,7 +35,7 @@ func (p Plan) Solve() (Solved, error) {
 	if err != nil {
 		return Solved{}, err
 	}
-	return Solved{Plan: p, Legal: sol.Rule, sol: sol}, nil
+	return Solved{Plan: p.clone(), Legal: sol.Rule, sol: sol}, nil
 }
 
 // UnmarshalJSON reads the plan and solves it again. It returns the errors of Solve,

@@ -3,6 +3,7 @@ package panel
 import (
 	"errors"
 	"fmt"
+	"slices"
 	"strconv"
 
 	"example.com/panelmath/gauge"
@@ -40,7 +41,7 @@ type RowError struct {
 	Err   error  // a *row.FitError, or a *gauge.FieldError for a row that is not valid
 }
 
-// Error returns `repeat[0] "hdc in each st across": uses 11 of 10, 1 short`.
+// Error returns `opening[1] "sc in next 11 sts": uses 11 of 10, 1 short`.
 func (e *RowError) Error() string {
 	s := fmt.Sprintf("%s[%d]", e.Part, e.Index)
 	if e.Text != "" {
@@ -52,6 +53,9 @@ func (e *RowError) Error() string {
 	var fit *row.FitError
 	if errors.As(e.Err, &fit) {
 		return s + ": " + fit.Cause()
+	}
+	if e.Err == nil {
+		return s
 	}
 	return s + ": " + e.Err.Error()
 }
@@ -170,8 +174,12 @@ func (p Plan) single() (work.Solution, error) {
 }
 
 // Size returns the plan of one size, counted from 0, for rows with lists of
-// sizes.
+// sizes. In a size that the lists do not have it is the zero Plan, which is not
+// valid.
 func (p Plan) Size(i int) Plan {
+	if n := p.Sizes(); n > 1 && (i < 0 || i >= n) {
+		return Plan{}
+	}
 	each := func(rows []row.Row) []row.Row {
 		out := make([]row.Row, len(rows))
 		for k, r := range rows {
@@ -180,4 +188,10 @@ func (p Plan) Size(i int) Plan {
 		return out
 	}
 	return Plan{each(p.Opening), each(p.Repeat), each(p.Closing)}
+}
+
+// clone returns the plan with rows of its own, so that what is written to one does
+// not show in the other.
+func (p Plan) clone() Plan {
+	return Plan{slices.Clone(p.Opening), slices.Clone(p.Repeat), slices.Clone(p.Closing)}
 }

@@ -17,7 +17,7 @@ type FitError struct {
 	Part   string            // "armhole round"
 	Got    gauge.Measurement // finished
 	Wearer string            // "upper arm and its ease"
-	Want   gauge.Measurement // the least the part may be; the most where TooWide
+	Want   gauge.Measurement // the least the part may be; the most where TooBig
 	TooBig bool
 }
 

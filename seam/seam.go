@@ -137,9 +137,9 @@ func (s Seam) Join() (Join, error) {
 	return j, nil
 }
 
-// Explain says in one sentence how the pairs came about: "centre back: 53½ sts
-// from hem to fold less 1.25 in (3.175 cm) at 13 over 4 in are 49.4375, rounded
-// down to 49 pairs; 4½ sts stay open to the fold, 1.385 in (3.517 cm)".
+// Explain says in one sentence how the pairs came about: "side: 81½ sts from hem
+// to the fold less 9.5 in (24.13 cm) at 13 over 4 in are 50.625, rounded down to
+// 50 pairs; 31½ sts stay open to the fold, 9.692 in (24.618 cm)".
 func (j Join) Explain() string { return j.ExplainIn(gauge.Inch) }
 
 // ExplainIn is Explain with inches or centimetres first.

@@ -303,6 +303,13 @@ func ExampleJoin_Explain() {
 	// side: 81½ sts from hem to the fold less 9.5 in (24.13 cm) at 13 over 4 in are 50.625, rounded down to 50 pairs; 31½ sts stay open to the fold, 9.692 in (24.618 cm)
 }
 
+func ExampleJoin_ExplainIn() {
+	j, _ := seam.Seam{Name: "side", Count: 163, Gauge: over("13", "4 in"), Opening: length("9.5 in")}.Join()
+	fmt.Println(j.ExplainIn(gauge.Centimetre))
+	// Output:
+	// side: 81½ sts from hem to the fold less 24.13 cm (9.5 in) at 13 over 4 in are 50.625, rounded down to 50 pairs; 31½ sts stay open to the fold, 24.618 cm (9.692 in)
+}
+
 func ExampleSeam_Validate() {
 	fmt.Println(seam.Seam{}.Validate())
 	// Output:

@@ -41,7 +41,7 @@ func ParseLength(s string) (Length, error) {
 	case d.Sign() < 0:
 		return Length{}, in.fail(0, "a negative number", nil)
 	case l.Validate() != nil:
-		return Length{}, in.bounds("longer than 100 km, or a number out of bounds")
+		return Length{}, in.bounds(number.Beyond(d, "longer than 100 km"))
 	default:
 		return l, nil
 	}

@@ -112,7 +112,7 @@ func ParseMass(s string) (Mass, error) {
 	case d.Sign() < 0:
 		return Mass{}, in.fail(0, "a negative number", nil)
 	case m.Validate() != nil:
-		return Mass{}, in.bounds("more than 1000 kg, or a number out of bounds")
+		return Mass{}, in.bounds(number.Beyond(d, "more than 1000 kg"))
 	default:
 		return m, nil
 	}

@@ -50,8 +50,8 @@ func (s Swatch) Spread() (Spread, error) {
 	return out, nil
 }
 
-// Explain says in one sentence what was found: "the readings differ by 5 %;
-// reading them can cause 5 %, which is all of it".
+// Explain says in one sentence what was found: "the readings differ by 4.9 %;
+// reading them can cause 4.9 %, which is all of it".
 func (s Spread) Explain() string {
 	text := fmt.Sprintf("the readings differ by %s; reading them can cause %s", percent(s.Between), percent(s.Reading))
 	if s.Share.Cmp(gauge.Int(1)) >= 0 {

@@ -548,3 +548,12 @@ func TestGridsAreChecked(t *testing.T) {
 	_, err = check.Widths(counts(t, "sts", "1 (2)", 2), cm, check.Fabric{Over: gauge.MustGauge("16 sts and 12 rows = 4 in").Stitches, Grid: 99})
 	require.Error(t, err)
 }
+
+func TestListsOwnTheirLabels(t *testing.T) {
+	labels := grade.Run[string]{"S"}
+	check.Counts("sts", labels, grade.Run[int]{1}).Sizes[0] = "?"
+	l, err := check.Lengths("width", labels, grade.Run[gauge.Length]{gauge.MustLength("9 in")})
+	require.NoError(t, err)
+	l.Sizes[0] = "?"
+	require.Equal(t, grade.Run[string]{"S"}, labels)
+}

@@ -2,6 +2,7 @@ package check
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 
 	"example.com/panelmath/gauge"
@@ -21,7 +22,7 @@ type List struct {
 
 // Counts returns a list of counts.
 func Counts(name string, sizes grade.Run[string], counts grade.Run[int]) List {
-	l := List{Name: name, Sizes: sizes}
+	l := List{Name: name, Sizes: slices.Clone(sizes)}
 	for _, n := range counts {
 		l.Values = append(l.Values, decimal.NewFromInt(int64(n)))
 	}
@@ -31,7 +32,7 @@ func Counts(name string, sizes grade.Run[string], counts grade.Run[int]) List {
 // Lengths returns a list of lengths. It returns a *grade.SizeError if one is
 // not in the unit of the first.
 func Lengths(name string, sizes grade.Run[string], lengths grade.Run[gauge.Length]) (List, error) {
-	l := List{Name: name, Sizes: sizes}
+	l := List{Name: name, Sizes: slices.Clone(sizes)}
 	for i, v := range lengths {
 		if i == 0 {
 			l.Unit = v.Unit
@@ -125,7 +126,7 @@ type Finding struct {
 	Remark bool   `json:"remark"` // no fault, only worth a look
 }
 
-// String returns "sleeve, size M: got 72, want 6: ...".
+// String returns "sleeve, size S: got 72, want 6: ...".
 func (f Finding) String() string {
 	s := f.List
 	if f.Index >= 0 {

@@ -119,12 +119,19 @@ func Best(wearers []Wearer, ease grade.Ease, k int) (Split, error) {
 	return s, nil
 }
 
+// members returns the wearers of a part: those of its places that there are, where
+// a file names others.
+func (s Split) members(p Part) []Wearer {
+	from := min(max(p.From, 0), len(s.Wearers))
+	return s.Wearers[from:min(max(p.To, from), len(s.Wearers))]
+}
+
 // Lists returns the names of the wearers in each group, in the form that
 // grade.Chart.Groups takes.
 func (s Split) Lists() [][]string {
 	out := make([][]string, len(s.Parts))
 	for i, p := range s.Parts {
-		for _, w := range s.Wearers[p.From:p.To] {
+		for _, w := range s.members(p) {
 			out[i] = append(out[i], w.Name)
 		}
 	}
@@ -135,7 +142,7 @@ func (s Split) Lists() [][]string {
 func (s Split) Worn() []Worn {
 	var out []Worn
 	for i, p := range s.Parts {
-		for _, w := range s.Wearers[p.From:p.To] {
+		for _, w := range s.members(p) {
 			out = append(out, Worn{w.Name, i, p.Finished.Sub(w.Low.Measurement()), p.Finished.Sub(w.High.Measurement())})
 		}
 	}
@@ -150,14 +157,20 @@ func (s Split) Explain(g gauge.Grid) string {
 	}
 	labels := make([]string, len(s.Parts))
 	for i, p := range s.Parts {
-		labels[i] = s.Wearers[p.From].Name
-		if p.To > p.From+1 {
-			labels[i] += "–" + s.Wearers[p.To-1].Name
+		switch in := s.members(p); len(in) {
+		case 0:
+			labels[i] = "nobody"
+		case 1:
+			labels[i] = in[0].Name
+		default:
+			labels[i] = in[0].Name + "–" + in[len(in)-1].Name
 		}
 	}
-	names := make([]string, len(s.Witness))
-	for i, at := range s.Witness {
-		names[i] = s.Wearers[at].Name
+	var names []string
+	for _, at := range s.Witness {
+		if at >= 0 && at < len(s.Wearers) {
+			names = append(names, s.Wearers[at].Name)
+		}
 	}
 	text := fmt.Sprintf("%s: the most ease anybody gets is %s", strings.Join(labels, ", "), g.Text(s.Worst))
 	switch {

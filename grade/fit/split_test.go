@@ -1,6 +1,7 @@
 package fit_test
 
 import (
+	"encoding/json"
 	"fmt"
 	"math"
 	"math/bits"
@@ -387,5 +388,16 @@ func BenchmarkFewest(b *testing.B) {
 		if _, err := fit.Fewest(w, win); err != nil {
 			b.Fatal(err)
 		}
+	}
+}
+
+// A split from a file may name wearers that are not there: it says what it can.
+func TestSplitFromAFile(t *testing.T) {
+	for _, part := range []string{`{"from":0,"to":1}`, `{"from":-3,"to":9}`, `{"from":5,"to":2}`, `{"from":2,"to":1}`} {
+		var s fit.Split
+		require.NoError(t, json.Unmarshal([]byte(`{"parts":[`+part+`],"witness":[101,-1]}`), &s))
+		require.Empty(t, s.Worn())
+		require.Equal(t, [][]string{nil}, s.Lists())
+		require.Equal(t, "nobody: the most ease anybody gets is 0 in", s.Explain(gauge.QuarterInch))
 	}
 }

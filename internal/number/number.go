@@ -28,6 +28,15 @@ func Outside(d decimal.Decimal) (got, want string) {
 	return "", ""
 }
 
+// Beyond says why a quantity of d is refused: most where its number is within the
+// bounds, and else how it breaks them.
+func Beyond(d decimal.Decimal, most string) string {
+	if got, want := Outside(d); got != "" {
+		return got + ", want " + want
+	}
+	return most
+}
+
 // Text prints d without an exponent and without trailing zeros. A number out of
 // bounds is not written out.
 func Text(d decimal.Decimal) string {

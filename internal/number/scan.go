@@ -2,6 +2,7 @@ package number
 
 import (
 	"fmt"
+	"strconv"
 	"strings"
 	"unicode/utf8"
 
@@ -115,9 +116,27 @@ func fraction(s string) (d decimal.Decimal, n int, trouble *Trouble) {
 	}
 	d = Parse(num).Mul(one)
 	if d.Cmp(decimal.New(1, 0)) >= 0 {
-		return d, 0, &Trouble{Cause: "a fraction of 1 or more: " + s[:n] + "; write 5 1/2 or 5.5"}
+		return d, 0, &Trouble{Cause: "a fraction of 1 or more: " + s[:n] + "; write " + strings.Join(readings(num, den), " or ")}
 	}
 	return d, n, nil
+}
+
+// readings returns what a fraction of 1 or more may have meant: a mixed number
+// that has lost its blank, and the number that it is. 11/2 is 1 1/2 or 5 1/2.
+func readings(num, den string) []string {
+	d, _ := strconv.Atoi(den)
+	var out []string
+	for i := 1; i < len(num); i++ {
+		if k, _ := strconv.Atoi(num[i:]); num[0] != '0' && num[i] != '0' && k < d {
+			out = append(out, num[:i]+" "+num[i:]+"/"+den)
+		}
+	}
+	n, _ := strconv.Atoi(num)
+	value := strconv.Itoa(n / d)
+	if n%d > 0 {
+		value += fmt.Sprintf(" %d/%d", n%d, d)
+	}
+	return append(out, value)
 }
 
 func noDecimal(fraction string) *Trouble {

@@ -282,3 +282,43 @@ func TestEveryStructGoesThroughJSON(t *testing.T) {
 func notKept(folder, name string) bool {
 	return strings.HasSuffix(name, "Error") || folder == "panel/row" || folder == "gauge" && name == "Counter"
 }
+
+// TestBareDecimals: the structs that hold a decimal without a unit, which the
+// package doc names, are read back whole however the decimal library writes it.
+func TestBareDecimals(t *testing.T) {
+	quotes := decimal.MarshalJSONWithoutQuotes
+	defer func() { decimal.MarshalJSONWithoutQuotes = quotes }()
+	var bare []string
+	for _, zero := range structs {
+		typ := reflect.TypeOf(zero)
+		if reflect.PointerTo(typ).Implements(reflect.TypeFor[encoding.TextMarshaler]()) {
+			continue // written as a text of its own
+		}
+		for i := range typ.NumField() {
+			field := typ.Field(i).Type
+			if field.Kind() == reflect.Slice {
+				field = field.Elem()
+			}
+			if field != reflect.TypeFor[decimal.Decimal]() {
+				continue
+			}
+			bare = append(bare, typ.String()+"."+typ.Field(i).Name)
+			for _, quotes := range []bool{false, true} {
+				decimal.MarshalJSONWithoutQuotes = quotes
+				v, back, n := reflect.New(typ), reflect.New(typ), 0
+				fill(t, v.Elem(), &n)
+				text, err := json.Marshal(v.Interface())
+				if err == nil {
+					err = json.Unmarshal(text, back.Interface())
+				}
+				if diff := cmp.Diff(v.Interface(), back.Interface(), cmp.Exporter(func(reflect.Type) bool { return true }), cmp.Comparer(decimal.Decimal.Equal)); err != nil || diff != "" {
+					t.Errorf("%v, error %v: -written +read:\n%s", typ, err, diff)
+				}
+			}
+		}
+	}
+	want := []string{"swatch.Reading.CountTo", "check.List.Values", "yarn.Sewing.Factor", "usage.Project.Skeins", "weight.Range.Low", "weight.Range.High"}
+	if diff := cmp.Diff(want, bare); diff != "" {
+		t.Errorf("-named in the package doc +found:\n%s", diff)
+	}
+}

@@ -9,6 +9,14 @@ import (
 // Limit is the most bytes a parser of the library reads.
 const Limit = 10000
 
+// Count returns "1 skein" or "5 skeins".
+func Count(n int, one, many string) string {
+	if n == 1 {
+		return "1 " + one
+	}
+	return strconv.Itoa(n) + " " + many
+}
+
 // Quote quotes s for an error message, cut to a length a line can hold.
 func Quote(s string) string {
 	const most = 60

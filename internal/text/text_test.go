@@ -17,3 +17,9 @@ func TestQuote(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) { require.Equal(t, c.want, Quote(c.s)) })
 	}
 }
+
+func TestCount(t *testing.T) {
+	require.Equal(t, "1 skein", Count(1, "skein", "skeins"))
+	require.Equal(t, "0 skeins", Count(0, "skein", "skeins"))
+	require.Equal(t, "5 skeins", Count(5, "skein", "skeins"))
+}

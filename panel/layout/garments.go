@@ -137,7 +137,11 @@ func valid(l Layout) (Layout, error) {
 }
 
 func pairsError(field string, got, most int) error {
-	return &gauge.FieldError{Field: field, Got: strconv.Itoa(got), Want: fmt.Sprintf("1 to %d pairs", max(1, most)), Err: ErrLayout}
+	want := "1 pair"
+	if most > 1 {
+		want = fmt.Sprintf("1 to %d pairs", most)
+	}
+	return &gauge.FieldError{Field: field, Got: strconv.Itoa(got), Want: want, Err: ErrLayout}
 }
 
 func overShoulders(name string, r Rectangle, back, front, side, slit int) (Layout, error) {

@@ -162,8 +162,11 @@ func (p Piece) Height() (gauge.Measurement, error) {
 }
 
 // Stretches returns the stretches of the edge at that place; where none are
-// given, the one that stays open all along.
+// given, the one that stays open all along. What is no place has none.
 func (p Piece) Stretches(at Place) Edge {
+	if at > Right {
+		return nil
+	}
 	if len(p.Edges[at]) == 0 {
 		return Edge{{Count: p.Count(at)}}
 	}

@@ -764,3 +764,7 @@ func ExampleRectangle_Across() {
 	fmt.Println(r.Across().Count)
 	// Output: 13
 }
+
+func TestStretchesOfNoPlace(t *testing.T) {
+	require.Nil(t, layout.Piece{}.Stretches(layout.Right+1))
+}

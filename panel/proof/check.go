@@ -42,7 +42,7 @@ type Finding struct {
 	Remark bool   `json:"remark"` // no fault, only worth a look
 }
 
-// String returns `line 2, Row 2, size 1: uses 11 of 10, 1 short`.
+// String returns "line 4, Row 3, size 2: makes 68, printed 70".
 func (f Finding) String() string {
 	s := "line " + strconv.Itoa(f.Line)
 	if f.Label != "" {
@@ -69,9 +69,13 @@ const most = 5_000_000
 //
 // A count of "sts" may leave the chains of chain spaces out or count each as one.
 //
-// It returns a *gauge.FieldError if begin has neither one value nor one for each
-// size, or the rows work more than 5 million places.
+// It returns the error of Validate, and a *gauge.FieldError if begin has neither
+// one value nor one for each size, each 0 to gauge.MaxCount, or the rows work more
+// than 5 million places.
 func Check(t Text, begin grade.Run[int]) ([]Finding, error) {
+	if err := t.Validate(); err != nil {
+		return nil, err
+	}
 	t.Sizes = max(t.Sizes, 1)
 	c := &checker{t: t, results: make([][]result, len(t.Lines))}
 	for i := range c.results {
@@ -81,6 +85,11 @@ func Check(t Text, begin grade.Run[int]) ([]Finding, error) {
 		all, err := begin.For(t.Sizes)
 		if err != nil {
 			return nil, gauge.InField("begin", err)
+		}
+		for size, n := range all {
+			if n < 0 || n > gauge.MaxCount {
+				return nil, &gauge.FieldError{Field: fmt.Sprintf("begin[%d]", size), Got: strconv.Itoa(n), Want: "0 to 100000", Err: gauge.ErrBounds}
+			}
 		}
 		begin = all
 	}

@@ -81,3 +81,13 @@ func ExampleFinding_String() {
 	fmt.Println(proof.Finding{Line: 4, Label: "Row 3", Size: 1, Kind: proof.KindMakes, Why: "makes 68, printed 70"})
 	// Output: line 4, Row 3, size 2: makes 68, printed 70
 }
+
+func ExampleText_Validate() {
+	text, _ := proof.Parse("Row 1: fhdc 10 (12). 10 (12) sts.", row.US)
+	fmt.Println(text.Validate())
+	text.Sizes = 3
+	fmt.Println(text.Validate())
+	// Output:
+	// <nil>
+	// line 1: got 2 in from, want one for each of 3 sizes
+}

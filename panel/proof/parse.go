@@ -48,7 +48,10 @@ func Parse(s string, terms row.Terms) (Text, error) {
 	if chain != "" {
 		return Text{}, &row.SyntaxError{Line: 1, Col: 1, Text: s, Want: "a row after the foundation chain"}
 	}
-	return t, t.size()
+	if err := t.size(); err != nil {
+		return Text{}, err
+	}
+	return t, nil
 }
 
 // size finds how many sizes the text has and gives every list that many.

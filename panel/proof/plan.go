@@ -16,9 +16,13 @@ import (
 // the rows after them the closing; where nothing is worked again all rows are
 // opening. The foundation loses its number, which is that of Stitches.
 //
-// It returns a *gauge.FieldError if the text does not begin with a foundation,
+// It returns the error of Validate, and a *gauge.FieldError if the text does not begin with a foundation,
 // has no number for it, or works more than one stretch of rows again.
 func (t Text) Plan() (panel.Plan, panel.Writing, error) {
+	if err := t.Validate(); err != nil {
+		return panel.Plan{}, panel.Writing{}, err
+	}
+	t.Sizes = max(t.Sizes, 1)
 	var p panel.Plan
 	w := panel.Writing{Terms: t.Terms}
 	var again *Again
@@ -28,12 +32,12 @@ func (t Text) Plan() (panel.Plan, panel.Writing, error) {
 		case l.Ends != nil:
 		case l.Again != nil:
 			if again != nil {
-				return panel.Plan{}, panel.Writing{}, lineError(l, "a second stretch of rows worked again", "one repeat")
+				return panel.Plan{}, panel.Writing{}, lineError(l, "a second stretch of rows worked again", "one repeat", nil)
 			}
 			again = l.Again
 			if !again.Total {
 				if again.To != number {
-					return panel.Plan{}, panel.Writing{}, lineError(l, "rows to "+strconv.Itoa(again.To)+" worked again after row "+strconv.Itoa(number), "a repeat that ends with the row before it")
+					return panel.Plan{}, panel.Writing{}, lineError(l, "rows to "+strconv.Itoa(again.To)+" worked again after row "+strconv.Itoa(number), "a repeat that ends with the row before it", nil)
 				}
 				p.Repeat = slices.Clone(p.Opening[again.From-1:])
 				p.Opening = p.Opening[:again.From-1]
@@ -73,10 +77,6 @@ func (t Text) Plan() (panel.Plan, panel.Writing, error) {
 		}
 	}
 	return p, w, nil
-}
-
-func lineError(l Line, got, want string) error {
-	return &gauge.FieldError{Field: "line " + strconv.Itoa(l.Place), Got: got, Want: want}
 }
 
 // begin returns the stitches of the first row in each size.

@@ -18,7 +18,8 @@ type SyntaxError struct {
 	Err       error  // a sentinel, or nil
 }
 
-// Error returns `row: line 1, column 9: read "stt", want st or a ch-m sp`.
+// Error returns `row: line 2, column 8: read "eech", want a place: next st, each st
+// across, first st, last st, same st or a ch-m sp`.
 func (e *SyntaxError) Error() string {
 	read := "the row ends"
 	if e.Read != "" {
@@ -67,8 +68,8 @@ type FitError struct {
 // Unwrap returns the sentinel.
 func (e *FitError) Unwrap() error { return e.Err }
 
-// Error returns the row and its trouble: "row 2, hdc in each st across: uses
-// 11 of 10, 1 short".
+// Error returns the row and its trouble: `row 2, "sc in next 11 sts": uses 11 of
+// 10, 1 short`.
 func (e *FitError) Error() string {
 	s := fmt.Sprintf("row %d", e.Row+1)
 	if e.Text != "" {
@@ -140,7 +141,7 @@ type InvalidError struct {
 	Err error
 }
 
-// Error returns "row 2: Row.Items: got no instruction, want at least one".
+// Error returns "row 3: Row.Items: got no instruction, want at least one instruction".
 func (e *InvalidError) Error() string { return fmt.Sprintf("row %d: %v", e.Row+1, e.Err) }
 
 // Unwrap returns the *gauge.FieldError.

@@ -302,9 +302,9 @@ func ExampleSyntaxError_Unwrap() {
 }
 
 func ExampleFitError_Error() {
-	e := &row.FitError{Row: 1, Uses: 11, Short: 1, Has: gauge.Rule{Least: 10}, Err: row.ErrShort}
+	e := &row.FitError{Row: 1, Text: "sc in next 11 sts", Uses: 11, Short: 1, Has: gauge.Rule{Least: 10}, Err: row.ErrShort}
 	fmt.Println(e)
-	// Output: row 2: uses 11 of 10, 1 short
+	// Output: row 2, "sc in next 11 sts": uses 11 of 10, 1 short
 }
 
 func ExampleFitError_Cause() {

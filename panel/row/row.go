@@ -149,13 +149,17 @@ func (Repeat) item()          {}
 func (Leave) item()           {}
 
 // In returns the number for a size, counted from 0. A number that is the same
-// for all sizes serves each of them; nil stands for 1.
+// for all sizes serves each of them; nil stands for 1. In a size that the list
+// does not have it is -1, which is a number of nothing and in no row: the number
+// of another size could be taken for an answer.
 func (n Num) In(size int) int {
 	switch {
 	case len(n) == 0:
 		return 1
-	case len(n) == 1 || size >= len(n) || size < 0:
+	case len(n) == 1:
 		return n[0]
+	case size < 0 || size >= len(n):
+		return -1
 	}
 	return n[size]
 }
@@ -251,8 +255,14 @@ func (r Row) Stitches() []Stitch {
 }
 
 // Size returns the row of one size, counted from 0: every list of sizes is
-// replaced by its number.
+// replaced by its number. In a size that a list does not have it is the zero Row,
+// which is not valid.
 func (r Row) Size(i int) Row {
+	for _, n := range r.Lists() {
+		if i < 0 || i >= len(n) {
+			return Row{}
+		}
+	}
 	return r.mapNums(func(n Num) Num {
 		if len(n) > 1 {
 			return Num{n.In(i)}
@@ -264,10 +274,10 @@ func (r Row) Size(i int) Row {
 // WithCount returns the row with the count of its foundation row or chain
 // replaced; a row without one is returned as it is.
 func (r Row) WithCount(n Num) Row {
+	items, n := slices.Clone(r.Items), slices.Clone(n)
 	if !r.Begins() {
-		return r
+		return Row{items}
 	}
-	items := append([]Item(nil), r.Items...)
 	switch it := items[0].(type) {
 	case Foundation:
 		it.Count = n

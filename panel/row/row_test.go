@@ -27,3 +27,25 @@ func TestTextInBothTerms(t *testing.T) {
 		})
 	}
 }
+
+// A size that a list does not have is never the number of another size.
+func TestNoSuchSize(t *testing.T) {
+	n := Num{7, 8, 9}
+	for _, size := range []int{-1, 3} {
+		require.Equal(t, -1, n.In(size))
+		require.Equal(t, 7, Num{7}.In(size))
+		require.Equal(t, 1, Num(nil).In(size))
+		require.Error(t, Must("hdc in next 7 (8, 9) sts, leave rem sts unworked", US).Size(size).Validate())
+		require.NoError(t, Must("hdc in each st across", US).Size(size).Validate())
+	}
+}
+
+func TestWithCountKeepsNothing(t *testing.T) {
+	n := Num{3, 4}
+	r := Must("fhdc 3", US).WithCount(n)
+	n[0] = 99
+	require.Equal(t, "fhdc 3 (4)", r.String())
+	plain := Must("hdc in each st across", US)
+	plain.WithCount(n).Items[0] = nil
+	require.Equal(t, "hdc in each st across", plain.String())
+}

@@ -2,6 +2,7 @@ package work
 
 import (
 	"fmt"
+	"strconv"
 	"strings"
 
 	"example.com/panelmath/gauge"
@@ -16,8 +17,9 @@ const Unworked row.Space = -2
 // 0 is a stitch, m a ch-m space, Unworked the cut between two live groups.
 type Places []row.Space
 
-// Stitches returns n stitches.
-func Stitches(n int) Places { return make(Places, max(n, 0)) }
+// Stitches returns n stitches: none for fewer than 0, and for more than
+// gauge.MaxCount one more than that, which is more than any row is worked into.
+func Stitches(n int) Places { return make(Places, min(max(n, 0), gauge.MaxCount+1)) }
 
 // Count returns stitches and chains together, each chain of a chain space
 // counting as one.
@@ -60,10 +62,14 @@ func (p Places) Groups() []Places {
 // returns what it does and the places it makes, before the turn. Sizes are
 // counted from 0.
 //
-// It returns a *gauge.FieldError if the row is not valid or a foundation has no
-// number, and a *FitError if the row does not fit the places.
+// It returns a *gauge.FieldError if the row is not valid or has no such size, a
+// foundation has no number, or there are more than gauge.MaxCount places, and a
+// *row.FitError if the row does not fit the places.
 func Into(r row.Row, p Places, size int) (Worked, Places, error) {
 	if err := r.Validate(); err != nil {
+		return Worked{}, nil, err
+	}
+	if err := sized(r, size); err != nil {
 		return Worked{}, nil, err
 	}
 	if len(p) > gauge.MaxCount || p.Count() > gauge.MaxCount {
@@ -100,6 +106,14 @@ func Into(r row.Row, p Places, size int) (Worked, Places, error) {
 	return l.worked(l.n0), out, nil
 }
 
+// sized returns a *gauge.FieldError for a size that the lists of a row do not have.
+func sized(r row.Row, size int) error {
+	if n := r.Sizes(); n > 1 && (size < 0 || size >= n) {
+		return &gauge.FieldError{Field: "size", Got: strconv.Itoa(size), Want: fmt.Sprintf("0 to %d, the sizes of the row counted from 0", n-1), Err: gauge.ErrBounds}
+	}
+	return nil
+}
+
 // begins returns the number of a foundation.
 func begins(it row.Item) row.Num {
 	switch it := it.(type) {
@@ -127,10 +141,14 @@ type Pass struct {
 	Makes int       `json:"makes"`
 }
 
-// Sum returns what the row uses and makes as a rule for any count. Sizes are
-// counted from 0. It returns the error of Validate.
+// SumOf returns what the row uses and makes as a rule for any count. Sizes are
+// counted from 0. It returns a *gauge.FieldError if the row is not valid or has no
+// such size.
 func SumOf(r row.Row, size int) (Sum, error) {
 	if err := r.Validate(); err != nil {
+		return Sum{}, err
+	}
+	if err := sized(r, size); err != nil {
 		return Sum{}, err
 	}
 	p := compile(r, size)
@@ -198,15 +216,23 @@ func (s Sum) String() string {
 // Faces works rows one after another, beginning with n stitches, and returns
 // what each looks like: its stitches and chains in order, a foundation stitch as
 // the stitch that it stands for. Rows that look alike from the other end have
-// the same face. It returns the errors of Solve, and of a count n that does not
-// work.
+// the same face.
+//
+// It returns a *gauge.FieldError if n is not 0 to gauge.MaxCount, and the errors
+// of Into.
 func Faces(rows []row.Row, n, size int) ([]string, error) {
+	if n < 0 || n > gauge.MaxCount {
+		return nil, &gauge.FieldError{Field: "n", Got: strconv.Itoa(n), Want: "0 to 100000", Err: gauge.ErrBounds}
+	}
 	out := make([]string, 0, len(rows))
 	p := Stitches(n)
 	for i, r := range rows {
 		if r.Begins() {
 			if i > 0 {
 				return nil, &row.FitError{Row: i, Text: r.String(), Err: row.ErrFoundation}
+			}
+			if err := r.Validate(); err != nil {
+				return nil, err
 			}
 			out = append(out, strings.TrimSpace(strings.Repeat(plainOf(r).String()+" ", n)))
 			continue

@@ -48,10 +48,11 @@ func (l *link) worked(n int) Worked {
 
 // Solve returns the counts at which the rows work one after another, each into
 // what the row before made and from its other end. Sizes are counted from 0,
-// for rows with lists of sizes.
+// for rows with lists of sizes; a row without them is the same in any.
 //
-// It returns an error if a row is not valid (*InvalidError), or does not
-// fit the places before it at any count (*FitError).
+// It returns an error if a row is not valid or has no such size
+// (*row.InvalidError), or does not fit the places before it at any count
+// (*row.FitError).
 func Solve(rows []row.Row, size int) (Solution, error) {
 	sol, err := solver{size: size, spent: new(int)}.solve(rows, nil, nil)
 	if err != nil {
@@ -66,8 +67,8 @@ func Solve(rows []row.Row, size int) (Solution, error) {
 // first makes. The counts are those that work for every number of repeats, 0
 // among them.
 //
-// It returns an error if a row is not valid (*InvalidError), or does not fit
-// or keep its count (*FitError). Its row is counted through opening, repeat and
+// It returns an error if a row is not valid or has no such size
+// (*row.InvalidError), or does not fit or keep its count (*row.FitError). Its row is counted through opening, repeat and
 // closing, its pass says in which repeat.
 func SolveRepeat(opening, repeat, closing []row.Row, size int) (Solution, error) {
 	sol, err := solver{size: size, keep: true, spent: new(int)}.solve(opening, repeat, closing)
@@ -112,6 +113,9 @@ func (sv solver) solve(opening, repeat, closing []row.Row) (Solution, error) {
 	}
 	for i, r := range all {
 		if err := r.Validate(); err != nil {
+			return Solution{}, &row.InvalidError{Row: i, Err: err}
+		}
+		if err := sized(r, sv.size); err != nil {
 			return Solution{}, &row.InvalidError{Row: i, Err: err}
 		}
 	}

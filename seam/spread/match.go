@@ -69,7 +69,10 @@ func Implied(stitches int, edge, span gauge.Measurement) (gauge.Ratio, error) {
 		return gauge.Ratio{}, &gauge.FieldError{Field: "edge", Got: say.Length(edge), Want: "more than nothing"}
 	}
 	share, err := span.Per(edge)
-	return share.Mul(gauge.Int(stitches)), err
+	if err != nil {
+		return gauge.Ratio{}, err
+	}
+	return share.Mul(gauge.Int(stitches)), nil
 }
 
 // ShortestGroup returns the shortest group whose rate lies within tolerance of
@@ -148,8 +151,10 @@ func (m Match) Validate() error {
 
 // CanMirror reports whether the plan can be the same from either end: where
 // the edge is even and what is spread over it odd, the one in the middle has
-// no place of its own.
-func (m Match) CanMirror() bool { return m.From%2 == 1 || (m.Take%m.From)%2 == 0 }
+// no place of its own. A plan that is not valid can't.
+func (m Match) CanMirror() bool {
+	return m.Validate() == nil && (m.From%2 == 1 || m.Take%m.From%2 == 0)
+}
 
 // Places returns for each place along the edge how many are worked into it: 0
 // or 1 where the edge has more places than are taken, otherwise the even share
@@ -279,8 +284,9 @@ func (m Match) Simple() ([]Group, error) {
 // mostWords is how many groups a sentence lists before it breaks off.
 const mostWords = 40
 
-// Explain says the plan in a sentence: "71 of 88: (4 of 5) 3 times, ...", or
-// how many go into each place where more are taken than there are.
+// Explain says the plan in a sentence: "71 from 88: (5 of 6), (4 of 5) 4 times,
+// ...", or how many go into each place where more are taken than there are: "22
+// from 9: 2 into each, but 3 into numbers 3, 5, 7, 9".
 //
 // It returns the error of Validate.
 func (m Match) Explain() (string, error) {

@@ -7,6 +7,7 @@ import (
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/internal/enum"
+	"example.com/panelmath/internal/text"
 )
 
 // Way says how increases or decreases are spaced along a row. The published
@@ -142,8 +143,8 @@ func (s Spacing) Places() ([]int, error) {
 	return at, nil
 }
 
-// Explain says the plan in a sentence: "increase 4 in 51 sts: after sts 6, 19,
-// 32, 45; 55 sts".
+// Explain says the plan in a sentence: "increase 4 in 51 sts: (6, inc), (13,
+// inc) 3 times, 6; 55 sts".
 //
 // It returns the error of Validate.
 func (s Spacing) Explain() (string, error) {
@@ -181,5 +182,5 @@ func (s Spacing) Explain() (string, error) {
 	if rest := cuts[s.Changes]; rest > 0 {
 		words = append(words, strconv.Itoa(rest))
 	}
-	return fmt.Sprintf("%s %d in %d sts: %s; %d sts", verb, s.Changes, s.Stitches, strings.Join(words, ", "), s.After()), nil
+	return fmt.Sprintf("%s %d in %s: %s; %s", verb, s.Changes, text.Count(s.Stitches, "st", "sts"), strings.Join(words, ", "), text.Count(s.After(), "st", "sts")), nil
 }

@@ -471,7 +471,11 @@ func ExampleMatch() {
 func ExampleMatch_Explain() {
 	s, _ := spread.Match{From: 9, Take: 22}.Explain()
 	fmt.Println(s)
-	// Output: 22 from 9: 2 into each, but 3 into numbers 3, 5, 7, 9
+	s, _ = spread.Match{From: 88, Take: 71}.Explain()
+	fmt.Println(s)
+	// Output:
+	// 22 from 9: 2 into each, but 3 into numbers 3, 5, 7, 9
+	// 71 from 88: (5 of 6), (4 of 5) 4 times, (5 of 6), (4 of 5) 5 times, (5 of 6), (4 of 5) 5 times
 }
 
 func ExampleMatch_Places() {
@@ -578,4 +582,18 @@ func BenchmarkMatch(b *testing.B) {
 			}
 		})
 	}
+}
+
+func TestCanMirrorOfNoPlan(t *testing.T) {
+	for _, m := range []spread.Match{{}, {Take: 4}, {From: 4}, {From: -3, Take: -2}} {
+		require.False(t, m.CanMirror())
+	}
+}
+
+func TestSpacingSaysOneStitch(t *testing.T) {
+	s, err := spread.Spacing{Stitches: 2, Changes: 1, Decrease: true}.Explain()
+	require.NoError(t, err)
+	require.Contains(t, s, "decrease 1 in 2 sts: ")
+	require.Contains(t, s, "; 1 st")
+	require.NotContains(t, s, "1 sts")
 }

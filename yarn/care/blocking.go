@@ -4,11 +4,8 @@ import (
 	_ "embed" // the two tables
 	"fmt"
 	"slices"
-	"strings"
 
-	"example.com/panelmath/gauge"
 	"example.com/panelmath/internal/enum"
-	"example.com/panelmath/internal/text"
 	"example.com/panelmath/yarn/internal/table"
 )
 
@@ -31,17 +28,6 @@ const (
 	Acrylic // and other synthetics
 )
 
-// fibreWords are the words of a label that are read as each fibre.
-var fibreWords = [...]string{
-	Wool:          "wool merino lambswool bluefaced shetland",
-	SuperwashWool: "superwash",
-	Mohair:        "mohair angora",
-	Silk:          "silk",
-	Cotton:        "cotton",
-	Linen:         "linen flax",
-	Acrylic:       "acrylic polyester nylon polyamide microfibre microfiber synthetic synthetics",
-}
-
 var fibres = [...]string{"other", "wool", "superwash wool", "mohair and angora", "silk", "cotton", "linen", "acrylic and other synthetics"}
 
 // String returns the name: "mohair and angora".
@@ -57,37 +43,6 @@ func (f Fibre) MarshalText() ([]byte, error) {
 // anything else.
 func (f *Fibre) UnmarshalText(b []byte) error {
 	return enum.Unmarshal(f, "Fibre", b, fibres[:])
-}
-
-// Fibres returns the fibres that a label names, in the order of the constants:
-// `cotton blend`, `60% cotton, 40% acrylic`. Superwash wool is not wool as well;
-// a blend of a single named fibre, and a text that names none, include Other,
-// since the rest is not known.
-//
-// It returns a *gauge.ParseError if the text is longer than 10 000 characters.
-func Fibres(label string) ([]Fibre, error) {
-	if len(label) > text.Limit {
-		return nil, &gauge.ParseError{Kind: "fibre", Text: label, Cause: "text too long; at most 10000 characters", Err: gauge.ErrBounds}
-	}
-	words := strings.FieldsFunc(strings.ToLower(label), func(c rune) bool { return (c < 'a' || c > 'z') && c != '-' })
-	var found []Fibre
-	blend := false
-	for _, w := range words {
-		blend = blend || strings.HasPrefix(w, "blend") || strings.HasPrefix(w, "mix")
-		for f := Wool; f <= Acrylic; f++ {
-			if slices.Contains(strings.Fields(fibreWords[f]), w) && !slices.Contains(found, f) {
-				found = append(found, f)
-			}
-		}
-	}
-	if slices.Contains(found, SuperwashWool) {
-		found = slices.DeleteFunc(found, func(f Fibre) bool { return f == Wool })
-	}
-	if len(found) == 0 || blend && len(found) == 1 {
-		found = append(found, Other)
-	}
-	slices.Sort(found)
-	return found, nil
 }
 
 // Method is a way to block.

@@ -61,6 +61,31 @@ func TestForLabelTakesTheLeastWelcome(t *testing.T) {
 	require.ErrorIs(t, err, gauge.ErrBounds)
 }
 
+// What the label leaves open is never taken for pure, and what it denies is never
+// found. The labels are invented.
+func TestFibresKnowsWhatItDoesNotKnow(t *testing.T) {
+	const o, w, s, m, k, c, l, a = care.Other, care.Wool, care.SuperwashWool, care.Mohair, care.Silk, care.Cotton, care.Linen, care.Acrylic
+	for label, want := range map[string][]care.Fibre{
+		"50% bamboo, 50% cotton": {o, c}, "80% wool, 20% alpaca": {o, w}, "55% cotton, 45% viscose": {o, c}, "linen 40%": {o, l},
+		"cotton 60% acrylic 30%": {o, c, a}, "40% seacell 60% silk": {o, k}, "silk 60%, zibeline 40%": {o, k}, "60% cotton": {o, c}, "% cotton": {o, c},
+		"33.3% wool, 66,7 % silk": {w, k}, "66 percent cotton and 34 per cent linen": {c, l}, "cotton 60% acrylic 40%": {c, a}, "contents: 60% cotton 40% acrylic": {c, a},
+		"100% wool-free": {o}, "50% wool-free, 50% cotton": {o, c}, "100% bamboo cotton": {o, c}, "cotton-seacell": {o, c}, "cotton-rich": {o, c}, "cotton/linen": {c, l},
+		"wool, alpaca": {o, w}, "wool and suri": {o, w}, "silk / zibeline": {o, k}, "cotton with a touch of stretch": {o, c}, "bamboo cotton": {o, c}, "wool blend": {o, w},
+		"wool-free, no silk, 100% polyester": {a}, "wool free cotton": {c}, "free of wool and silk, cotton": {k, c}, "non-superwash wool": {w}, "non superwash wool": {w},
+		"without wool or silk, 100% cotton": {c}, "100% cotton, contains no wool": {c}, "cruelty-free wool": {w}, "mulesing free merino": {w}, "faux mohair, 100% acrylic": {a},
+		"silk-like polyester": {a}, "100% organic cotton": {c}, "DK cotton": {c}, "100% mercerized pima cotton": {c}, "soft worsted yarn, cotton": {c},
+		"100% recycled polyester": {a}, "100% virgin wool": {w}, "superfine merino": {w}, "extrafine merino wool, 50 g, 125 m": {w}, "cotton, machine washable": {c},
+		"cotton, made in Utopia": {c}, "100% cotton, camel": {c}, "100% cotton, 8 colours": {c}, "100% wool, superwash": {s}, "super-wash merino": {s}, "75% super wash wool, 25% nylon": {s, a},
+		"100 % Peruvian highland wool": {w}, "kid mohair and silk": {m, k}, "70% merino 30% yak": {o, w}, "Merino (100%)": {w}, "cotton (60%) acrylic (40%)": {c, a}, "cotton (bamboo core)": {o, c},
+	} {
+		t.Run(label, func(t *testing.T) {
+			found, err := care.Fibres(label)
+			require.NoError(t, err)
+			require.Equal(t, want, found)
+		})
+	}
+}
+
 func TestCautions(t *testing.T) {
 	all := care.Cautions(care.SteamBurns, care.Hands)
 	require.Len(t, all, 2)
@@ -94,7 +119,7 @@ func TestNamesRefuse(t *testing.T) {
 }
 
 func FuzzFibres(f *testing.F) {
-	for _, s := range []string{"60% cotton, 40% acrylic", "superwash wool", "a DK cotton blend", "ünïcode", ""} {
+	for _, s := range []string{"60% cotton, 40% acrylic", "superwash wool", "a DK cotton blend", "ünïcode", "50% bamboo, 50% cotton", "linen 40%", "wool-free, no silk, 100% polyester", "non-", "33,3 % wool", ""} {
 		f.Add(s)
 	}
 	f.Fuzz(func(t *testing.T, s string) {
@@ -107,5 +132,19 @@ func FuzzFibres(f *testing.F) {
 		advice, err := care.ForLabel(s)
 		require.NoError(t, err)
 		require.Len(t, advice, 3)
+		unknown, err := care.Fibres("50% zibeline, " + s)
+		if err == nil { // a fibre that nobody knows makes the rest no more welcome
+			require.Contains(t, unknown, care.Other)
+		}
 	})
+}
+
+func BenchmarkFibres(b *testing.B) {
+	long := strings.Repeat("wool-rich 5% ", 769)
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := care.Fibres(long); err != nil {
+			b.Fatal(err)
+		}
+	}
 }

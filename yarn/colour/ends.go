@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/internal/text"
 	"example.com/panelmath/yarn/internal/bound"
 	"example.com/panelmath/yarn/internal/say"
 )
@@ -18,9 +19,9 @@ type End struct {
 	At       gauge.Measurement `json:"at"`       // yarn from the beginning of the panel
 }
 
-// String returns "blue ends in row 7 after 12 stitches".
+// String returns "moss ends in row 7 after 12 stitches".
 func (e End) String() string {
-	s := fmt.Sprintf("%s ends in row %d after %d stitches", e.Colour, e.Row, e.Stitches)
+	s := fmt.Sprintf("%s ends in row %d after %s", e.Colour, e.Row, text.Count(e.Stitches, "stitch", "stitches"))
 	if e.Part.Sign() > 0 {
 		s += fmt.Sprintf(" and %s of the next", say.Number(e.Part))
 	}
@@ -59,7 +60,7 @@ func Ends(s Sequence, from gauge.Measurement, rows []Row) (Course, error) {
 	}
 	c := Course{Used: used, From: from, To: from.Add(used)}
 	if missing := c.To.Sub(s.Period()); !s.Repeats && missing.Sign() > 0 {
-		return Course{}, fmt.Errorf("follow the colours through %d rows: %w: %s are missing", len(rows), ErrShort, say.In(missing, gauge.Metre))
+		return Course{}, fmt.Errorf("follow the colours through %s: %w: %s are missing", text.Count(len(rows), "row", "rows"), ErrShort, say.In(missing, gauge.Metre))
 	}
 	periods, _ := used.Per(s.Period())
 	if periods.Mul(gauge.Int(len(s.Runs))).Cmp(gauge.Int(MaxEnds)) > 0 {

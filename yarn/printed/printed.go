@@ -2,6 +2,7 @@ package printed
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 
 	"example.com/panelmath/gauge"
@@ -21,7 +22,7 @@ type Finding struct {
 	Why  string `json:"why"`
 }
 
-// String returns "size 6: got 1791 m, want 1783 m: ...", sizes counted from 1.
+// String returns "size 2: got 6, want 7: ...", sizes counted from 1.
 func (f Finding) String() string {
 	return fmt.Sprintf("size %d: got %s, want %s: %s", f.Size+1, f.Got, f.Want, f.Why)
 }
@@ -151,7 +152,7 @@ type Interval struct {
 	LowSize  int               `json:"low_size"`  // index of the size that sets Low
 	HighSize int               `json:"high_size"` // index of the size that sets High
 	None     bool              `json:"none"`
-	sizes    []Size
+	Sizes    []Size            `json:"sizes,omitempty"` // of the list, for Explain
 }
 
 // Usage returns the interval of usage for which every size of the list needs
@@ -168,7 +169,7 @@ func Usage(skein yarn.Length, sizes ...Size) (Interval, error) {
 	if err := checkLength("Skein", skein); err != nil {
 		return Interval{}, err
 	}
-	iv := Interval{sizes: append([]Size(nil), sizes...)}
+	iv := Interval{Sizes: slices.Clone(sizes)}
 	for i, s := range sizes {
 		at := "Sizes[" + strconv.Itoa(i) + "]"
 		if s.Work.Sign() <= 0 {
@@ -191,17 +192,18 @@ func Usage(skein yarn.Length, sizes ...Size) (Interval, error) {
 }
 
 // Explain says the interval in u to a unit of work, or which two sizes
-// contradict one another.
+// contradict one another. Without Sizes, as older files are, a size is named by
+// its place alone.
 func (iv Interval) Explain(u gauge.Unit) string {
 	name := func(i int) string {
-		if i >= len(iv.sizes) {
-			return "no size"
+		if i < 0 || i >= len(iv.Sizes) {
+			return fmt.Sprintf("size %d", i+1)
 		}
-		s := iv.sizes[i]
+		s := iv.Sizes[i]
 		if s.Name == "" {
-			return fmt.Sprintf("size %d (%d skeins)", i+1, s.Skeins)
+			return fmt.Sprintf("size %d (%s)", i+1, text.Count(s.Skeins, "skein", "skeins"))
 		}
-		return fmt.Sprintf("size %s (%d skeins)", text.Quote(s.Name), s.Skeins)
+		return fmt.Sprintf("size %s (%s)", text.Quote(s.Name), text.Count(s.Skeins, "skein", "skeins"))
 	}
 	if iv.None {
 		return fmt.Sprintf("no usage makes the list right: %s takes more than %s to a unit of work, %s at most %s",

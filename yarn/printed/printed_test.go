@@ -1,6 +1,7 @@
 package printed_test
 
 import (
+	"encoding/json"
 	"math/rand/v2"
 	"testing"
 
@@ -66,6 +67,20 @@ func TestUsageOfASinglePointIsNone(t *testing.T) {
 	require.True(t, iv.None)
 }
 
+// An interval that went through a file says what it said before.
+func TestIntervalGoesThroughJSON(t *testing.T) {
+	for _, skeins := range []int{5, 8, 1} {
+		iv, err := printed.Usage(yarn.MustLength("230 yd"), printed.Size{Name: "S", Work: gauge.Int(1000), Skeins: skeins}, printed.Size{Work: gauge.Int(1500), Skeins: 6})
+		require.NoError(t, err)
+		b, err := json.Marshal(iv)
+		require.NoError(t, err)
+		var back printed.Interval
+		require.NoError(t, json.Unmarshal(b, &back))
+		require.Equal(t, iv.Explain(gauge.Yard), back.Explain(gauge.Yard))
+		require.Contains(t, iv.Explain(gauge.Yard), `size "S" (`)
+	}
+}
+
 func TestUsageRefuses(t *testing.T) {
 	each := yarn.MustLength("210 m")
 	ok := printed.Size{Work: gauge.Int(100), Skeins: 3}
@@ -87,7 +102,8 @@ func TestUsageRefuses(t *testing.T) {
 			require.EqualError(t, err, c.want)
 		})
 	}
-	require.Contains(t, printed.Interval{None: true}.Explain(gauge.Inch), "no size takes more than")
+	require.Contains(t, printed.Interval{None: true}.Explain(gauge.Inch), "size 1 takes more than")
+	require.Contains(t, printed.Interval{LowSize: -1, HighSize: 7}.Explain(gauge.Inch), "size 0 sets the low end, size 8 the high")
 	iv, err := printed.Usage(each, ok)
 	require.NoError(t, err)
 	require.Contains(t, iv.Explain(gauge.Metre), "size 1 (3 skeins) sets the low end")

@@ -49,6 +49,6 @@ func ExampleLots() {
 	// right panel from lot 4720
 	// edging from lot 4711
 	// <nil>
-	// assign 3 pieces to 1 lots: the lots do not hold the pieces whole: each fits a lot, all together do not
+	// assign 3 pieces to 1 lot: the lots do not hold the pieces whole: each fits a lot, all together do not
 	// assign 3 pieces to 2 lots: the lots do not hold the pieces whole: larger than every lot: "left panel", "right panel"
 }

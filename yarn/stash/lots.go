@@ -120,8 +120,9 @@ func lotsError(pieces []yarn.Line, lots []Lot) error {
 			large = append(large, text.Quote(p.Name))
 		}
 	}
+	assign := "assign " + text.Count(len(pieces), "piece", "pieces") + " to " + text.Count(len(lots), "lot", "lots")
 	if len(large) > 0 {
-		return fmt.Errorf("assign %d pieces to %d lots: %w: larger than every lot: %s", len(pieces), len(lots), ErrLots, strings.Join(large, ", "))
+		return fmt.Errorf("%s: %w: larger than every lot: %s", assign, ErrLots, strings.Join(large, ", "))
 	}
-	return fmt.Errorf("assign %d pieces to %d lots: %w: each fits a lot, all together do not", len(pieces), len(lots), ErrLots)
+	return fmt.Errorf("%s: %w: each fits a lot, all together do not", assign, ErrLots)
 }

@@ -34,7 +34,7 @@ func Example() {
 	// lace swatch took 17 m; the rates give just that
 	// first panel took about 235.55 m; the rates give just that
 	// as many samples as kinds of stitch: nothing is left to check the fit by
-	// both panels: 10240 stitches take about 526.53 m of yarn <nil>
+	// both panels: 10240 stitches take about 526.53 m (about 575.82 yd) of yarn <nil>
 }
 
 func ExampleMeasured() {
@@ -104,7 +104,7 @@ func ExampleUndeterminedError_Error() {
 	var u *usage.UndeterminedError
 	fmt.Println(errors.As(err, &u), u.Stitches)
 	// Output:
-	// fit yarn per stitch to 3 samples: they do not determine "dc", "ch"; add a swatch with another share of it
+	// fit yarn per stitch to 3 samples: that does not determine "dc", "ch"; add a swatch with another share of it
 	// true ["dc" "ch"]
 }
 

@@ -61,7 +61,7 @@ type UndeterminedError struct {
 
 // Error names the stitches.
 func (e *UndeterminedError) Error() string {
-	return fmt.Sprintf("fit yarn per stitch to %d samples: they do not determine %s; add a swatch with another share of it", e.Samples, strings.Join(e.Stitches, ", "))
+	return fmt.Sprintf("fit yarn per stitch to %s: that does not determine %s; add a swatch with another share of it", text.Count(e.Samples, "sample", "samples"), strings.Join(e.Stitches, ", "))
 }
 
 // NegativeError says that the best fit would give yarn back for a stitch: a count

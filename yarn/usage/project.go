@@ -70,17 +70,21 @@ func (p Project) Used() (yarn.Line, error) {
 		return checked(l)
 	}
 	skeins, _ := gauge.FromDecimal(p.Skeins)
+	many, are := number.Text(p.Skeins)+" skeins", "are"
+	if skeins.Equal(gauge.Int(1)) {
+		many, are = "1 skein", "is"
+	}
 	if p.Left.IsZero() {
 		l.Length = p.Label.Length.Measurement().Times(skeins)
 		l.Less = p.Label.Length.Measurement()
 		if skeins.Cmp(gauge.Int(1)) < 0 {
 			l.Less = l.Length
 		}
-		l.Why = fmt.Sprintf("%s skeins of %v are at most %s, the last one begun", number.Text(p.Skeins), p.Label, say.In(l.Length, u))
+		l.Why = fmt.Sprintf("%s of %v %s at most %s, the last one begun", many, p.Label, are, say.In(l.Length, u))
 		return checked(l)
 	}
 	l.Length = p.Label.LengthOf(p.Label.Mass.Exact().Times(skeins).Sub(p.Left.Exact()))
-	l.Why = fmt.Sprintf("%s skeins of %v less %v left are %s of yarn", number.Text(p.Skeins), p.Label, p.Left, say.In(l.Length, u))
+	l.Why = fmt.Sprintf("%s of %v less %v left %s %s of yarn", many, p.Label, p.Left, are, say.In(l.Length, u))
 	return checked(l)
 }
 

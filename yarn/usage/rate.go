@@ -106,7 +106,7 @@ func (r Rates) Line(name string, counts ...Count) (yarn.Line, error) {
 	}
 	l.Less = l.Length.Times(r.Off)
 	l.More = l.Less
-	l.Why = fmt.Sprintf("%d stitches take %s (%s) of yarn", stitches, say.In(l.Length, gauge.Metre), say.In(l.Length, gauge.Yard))
+	l.Why = fmt.Sprintf("%s %s (%s) of yarn", text.Count(stitches, "stitch takes", "stitches take"), say.In(l.Length, gauge.Metre), say.In(l.Length, gauge.Yard))
 	if r.Off.Sign() > 0 {
 		l.Why += ", give or take " + say.Number(r.Off.Mul(gauge.Int(100))) + "%"
 	}

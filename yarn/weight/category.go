@@ -84,7 +84,7 @@ func (r Range) String() string {
 		span = low + " and more"
 	case r.Low.IsZero():
 		span = high + " and fewer"
-	case r.Low.Equal(r.High):
+	case low == high:
 		span = low
 	}
 	edition := ""

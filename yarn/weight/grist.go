@@ -191,7 +191,7 @@ func Together(strands ...Grist) (Grist, error) {
 }
 
 // String returns the grist in metres to 100 g, as a decimal or a fraction:
-// "200.2536 m/100 g". ParseGrist reads it back.
+// "0.9144 m/100 g". ParseGrist reads it back.
 func (g Grist) String() string {
 	x := g.In(MetresPer100g)
 	if d, ok := x.ExactDecimal(); ok {

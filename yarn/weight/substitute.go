@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/internal/text"
 	"example.com/panelmath/yarn"
 	"example.com/panelmath/yarn/internal/say"
 )
@@ -62,7 +63,7 @@ func Substitute(need gauge.Measurement, from, to yarn.Label) (Substitution, erro
 func (s Substitution) Explain() []string {
 	u := s.To.Length.Unit
 	each, _ := s.Need.Per(s.To.Length.Measurement())
-	out := []string{fmt.Sprintf("%s at %v a skein: %s, so %d skeins, %s left", say.In(s.Need, u), s.To.Length, say.Number(each), s.Skeins, say.In(s.Slack, u))}
+	out := []string{fmt.Sprintf("%s at %v a skein: %s, so %s, %s left", say.In(s.Need, u), s.To.Length, say.Number(each), text.Count(s.Skeins, "skein", "skeins"), say.In(s.Slack, u))}
 	old, _ := OfLabel(s.From)
 	fresh, _ := OfLabel(s.To)
 	way, share := "finer", s.Finer

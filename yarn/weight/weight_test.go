@@ -2,11 +2,13 @@ package weight_test
 
 import (
 	"encoding/csv"
+	"math"
 	"math/big"
 	"os"
 	"slices"
 	"strings"
 	"testing"
+	"time"
 
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/yarn"
@@ -308,4 +310,25 @@ func BenchmarkCategories(b *testing.B) {
 			b.Fatal(err)
 		}
 	}
+}
+
+// Numbers out of bounds are not written out, and cost nothing.
+func TestRangeOutOfBounds(t *testing.T) {
+	begun := time.Now()
+	for _, e := range []int32{-2_000_000, 30_000_000, math.MaxInt32} {
+		for _, high := range []int64{0, 3} {
+			r := weight.Range{Low: decimal.New(1, e), High: decimal.New(high, 0)}
+			require.Less(t, len(r.String()), 100)
+			require.Less(t, len(weight.Verdict{Fits: []weight.Range{r}}.Explain()[1]), 100)
+		}
+	}
+	require.Less(t, time.Since(begun), time.Second)
+	require.Contains(t, weight.Range{Low: decimal.New(90, -1), High: decimal.New(9, 0)}.String(), ": 9 ")
+}
+
+func TestSubstituteSaysOneSkein(t *testing.T) {
+	label := yarn.MustLabel("230 yd = 100 g")
+	s, err := weight.Substitute(gauge.MustLength("90 m").Measurement(), label, label)
+	require.NoError(t, err)
+	require.Contains(t, s.Explain()[0], "so 1 skein, ")
 }
