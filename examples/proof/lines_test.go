@@ -54,6 +54,12 @@ func TestYarnLines(t *testing.T) {
 		sml+"Contrast yarn: 1 ball of 100 yd, 60 yd",
 		"Yarn: 6 x 50 g balls of DK (125 m per ball), 700 m",
 		"Yarn: 4 skeins of 220 yd; sample used 650 yd",
+		"Yarn: 4 skeins of 220 yd, 650 yd (with some to spare)",
+		"Yarn: worsted (100% wool; 220 yd/200 m per 100 g skein): 5 skeins",
+		"Yarn: 600 yd; 3 x 200 yd skeins",
+		"Yarn: 400 yd of white, 100 m of blue",
+		"Materials: 4 skeins of 200 yd yarn, 1 m of elastic, 3 m of ribbon",
+		sml+"Yarn: 400 yd for S, 500 yd for M, 600 yd for L",
 	))
 	runLines(t, []lineCase{
 		{"too few, with each", "Sizes: S (M, L)\nYarn: 5 (5, 7) skeins (170 yd / 155 m, 100 g each); 800 (960, 1120) yd", "line 2, Yarn, size M: got 5 skeins, want 6: 960 yd at 170 yd a ball is about 5.65, rounded up\n"},
@@ -61,6 +67,8 @@ func TestYarnLines(t *testing.T) {
 		{"too few beside two units", "Yarn: 8 balls of 200 yd (182 m), 1800 yd", "line 1, Yarn: got 8 skeins, want 9: 1800 yd at 200 yd a ball is 9, rounded up; or a skein has 225 yd\n"},
 		{"total in two units", "Yarn: 4 skeins (220 yd / 201 m each), 800 yd (742 m) total", "line 1, Yarn: got 742 m, want 732 m: 800 yd is 731.52 m\n"},
 		{"one skein in two units", "Yarn: 4 skeins (220 yd / 210 m each), 800 yd", "line 1, Yarn: got 210 m, want 201 m: one skein has 220 yd\n"},
+		{"a label before the noun", "Yarn: 600 yd; 4 x 200 yd skeins", "line 1, Yarn: got 4 skeins, want 3: 600 yd at 200 yd a ball is 3, rounded up; or a skein has 150 yd\n"},
+		{"with what is to spare", "Yarn: 6 skeins of 200 yd, about 900 yd including 10% to spare", "line 1, Yarn: got 6 skeins, want 5: 900 yd at 200 yd a ball is 4.5, rounded up; or a skein has 150 yd\n"},
 		{"by mass", "Sizes: S - M - L\nYarn: 10-12-13 balls of 50 g, 500-600-700 g", "line 2, Yarn, size L: got 13 skeins, want 14: 700 g at 50 g a ball is 14, rounded up\n"},
 		{"a comma in a number", "Yarn: 5 skeins of 200 yd, 1,150 yd", "line 1, Yarn: got 5 skeins, want 6: 1150 yd at 200 yd a ball is 5.75, rounded up; or a skein has 230 yd\n"},
 		{"what is left is not less than nothing", "Yarn: 3 cakes of 530 yd, 1750 yd\nLeft over: 370 yd", "line 1, Yarn: got 3 skeins, want 4: 1750 yd at 530 yd a ball is about 3.3, rounded up\n"},

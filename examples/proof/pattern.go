@@ -7,6 +7,7 @@ import (
 	"slices"
 	"strings"
 
+	"example.com/panelmath/gauge"
 	"example.com/panelmath/panel/row"
 )
 
@@ -29,6 +30,15 @@ type pattern struct {
 	open         []line          // rows of a piece that is not at its end
 	missed       []missed        // lines that look like ones to check and can't be read
 	as           map[int]string  // what a line was read as, for report
+}
+
+// tension is a line with a gauge. One direction alone leaves the other zero.
+type tension struct {
+	line   line
+	worked bool     // on the hook, before washing
+	parts  []string // what it is the gauge of: "sleev", "rib"; none for the whole garment
+	gauge  gauge.Gauge
+	other  gauge.Gauge // the same over another span, as it stands in brackets
 }
 
 // read reads a text. It returns a *LineError for a line that must be understood

@@ -29,6 +29,8 @@ const (
 	yarnUnit = `(yards?\b|yds?\b|met(?:re|er)s?\b|m\b)`
 	massUnit = `(ounces?\b|oz\b|grams?\b|g\b|kg\b)`
 	skeinsIn = `(?:skeins?|balls?|cakes?|hanks?)\b`
+
+	oneAmount = numberForm + `[ -]?(?:` + yarnUnit + `|` + massUnit + `)`
 )
 
 var (
@@ -36,21 +38,22 @@ var (
 	leftOver  = regexp.MustCompile(`(?i)^left over[^:]*$`)
 	yarnList  = regexp.MustCompile(`(` + listForm + `)\s*` + yarnUnit)
 	amountIn  = regexp.MustCompile(`(?i)(` + listForm + `)[\s-]*(?:` + yarnUnit + `|` + massUnit + `)`)
-	skeinList = regexp.MustCompile(`(?i)(` + listForm + `)(?:(?:\s*[x×]\s*|\s+|\s*\()(` + numberForm + `)[ -]?` + massUnit + `\)?)?\s*(?:[x×]\s*)?(?:([a-z-]+) )?` + skeinsIn)
+	skeinList = regexp.MustCompile(`(?i)(` + listForm + `)(?:(?:\s*[x×]\s*|\s+|\s*\()` + oneAmount + `\)?)?\s*(?:[x×]\s*)?(?:-?([a-z-]+) )?` + skeinsIn + `|(` + listForm + `)\s*[x×]\s*` + oneAmount)
 	product   = regexp.MustCompile(`(?i)` + skeinsIn + ` ?[x×]`)
 	thousands = regexp.MustCompile(`(^|[^\d,.])(\d{1,2}),(\d{3})\b`)
 	isMass    = regexp.MustCompile(`(?i)^` + massUnit + `$`)
+	isUnit    = regexp.MustCompile(`(?i)^-?(?:` + yarnUnit + `|` + massUnit + `)$`)
 
 	// What stands between two amounts that are one: `200 yd (183 m)`, `50 g = 105 m`.
 	amountJoin = regexp.MustCompile(`^[)\]]?\s*(?:[/=(\[]|or\b|per\b)\s*(?:(?:about|approx\.?|approximately|~)\s*)?$`)
 	labelJoin  = regexp.MustCompile(`[/=]|or|per`)
-	bracketEnd = regexp.MustCompile(`^[)\]]`)
 	perMass    = regexp.MustCompile(`(?i)^ ?(?:/|per) ?` + massUnit) // 200 yd per oz
 	// What stands before or after the amount of one skein.
-	eachBefore = regexp.MustCompile(`(?i)(?:` + skeinsIn + `(?:,? (?:of|at|each)(?: about)?| ?[x×]| ?[(\[])|\ba) ?$`)
-	eachAfter  = regexp.MustCompile(`(?i)^[)\]]?,? ?(?:each\b|(?:per|a|/) ?` + skeinsIn + `)`)
+	eachBefore = regexp.MustCompile(`(?i)(?:` + skeinsIn + `(?:,? (?:of|at|each)(?: about)?| ?[x×]| ?[(\[])|\ba|\d[)\]]? ?[x×]) ?$`)
+	eachAfter  = regexp.MustCompile(`(?i)^(?:[)\]]?,? ?(?:each\b|(?:per|a|/) ?` + skeinsIn + `)|[ -]?` + skeinsIn + `)`)
 	// What says that an amount is not the one to buy.
-	otherAmount = regexp.MustCompile(`(?i)\b(?:used|sample|swatch|left|spare)\b`)
+	otherAmount = regexp.MustCompile(`(?i)\b(?:used|sample|swatch|left|(?:some|plenty|yarn) to spare|up to|elastic|ribbon|fringe|thread|fabric|lining|cord|wire|piping)\b`)
+	forSize     = regexp.MustCompile(`\bfor (?:sizes? )?([^\s,;.()]+)`)
 )
 
 // withoutCommas writes 1,200 as 1200 in a line about yarn: a comma followed by
@@ -102,8 +105,7 @@ func (a amount) joins(before []amount, s string) bool {
 	between := s[last.end:a.at]
 	if strings.TrimSpace(between) == "," { // a label in brackets: `(200 yd, 100 g)`, `(200 yd, 100 g each)`
 		opening, after := strings.LastIndexAny(s[:before[0].at], "()[]"), s[a.end:]
-		return opening >= 0 && strings.ContainsRune("([", rune(s[opening])) &&
-			(eachAfter.MatchString(after) || opening == before[0].at-1 && bracketEnd.MatchString(after))
+		return opening >= 0 && strings.ContainsRune("([", rune(s[opening])) && (eachAfter.MatchString(after) || opening == before[0].at-1)
 	}
 	return amountJoin.MatchString(between)
 }
@@ -131,21 +133,19 @@ func (p *pattern) readYarn(l line) (bool, error) {
 		return true, nil
 	}
 	y := yarnLine{line: l, all: product.MatchString(l.body)}
-	rest, found, err := p.readSkeins(&y)
-	if err != nil || !found && !yarnName.MatchString(l.name) {
-		return err != nil, err
+	if !p.readSkeins(&y) && !yarnName.MatchString(l.name) {
+		return false, nil
 	}
-	var lengths, masses []amount
-	for _, group := range amounts(rest) {
-		clause := clauseAround(rest, group[0].at, group[len(group)-1].end)
+	var lengths, masses []amount // of all skeins
+	for _, group := range amounts(l.body) {
 		switch {
-		case otherAmount.MatchString(clause):
-		case ofOne(group, rest):
-			if m := perMass.FindStringSubmatch(rest[group[len(group)-1].end:]); m != nil {
+		case p.isOther(clauseAround(l.body, group[0].at, group[len(group)-1].end)):
+		case ofOne(group, l.body):
+			if m := perMass.FindStringSubmatch(l.body[group[len(group)-1].end:]); m != nil {
 				group = append(group, amount{list: "1", unit: m[1]})
 			}
 			if err := y.label(group); err != nil {
-				return true, fmt.Errorf("%s: one skein: %w", name(l, "yarn"), err)
+				return true, err
 			}
 		default:
 			for _, a := range group {
@@ -158,35 +158,17 @@ func (p *pattern) readYarn(l line) (bool, error) {
 		}
 	}
 	// Beside lists a lone number is for one skein.
-	listed := values(y.skeined) > 1 || slices.ContainsFunc(lengths, func(a amount) bool { return !a.lone() })
-	for _, a := range lengths {
-		if listed && a.lone() && p.n > 1 {
-			if y.each == nil {
-				if err := y.label([]amount{a}); err != nil {
-					return true, fmt.Errorf("%s: one skein: %w", name(l, "yarn"), err)
-				}
+	lone := func(a amount) bool { return a.lone() }
+	if p.n > 1 && (values(y.skeined) > 1 || slices.ContainsFunc(lengths, func(a amount) bool { return !a.lone() })) {
+		if i := slices.IndexFunc(lengths, lone); i >= 0 && y.each == nil {
+			if err := y.label(lengths[i : i+1]); err != nil {
+				return true, err
 			}
-			continue
 		}
-		total, err := yarnLengths(a.list, a.unit)
-		if err != nil {
-			return true, fmt.Errorf("%s: %w", name(l, "yarn"), err)
-		}
-		if total, err = total.For(p.n); err == nil && positive(total) {
-			y.totals = append(y.totals, total)
-		}
+		lengths, masses = slices.DeleteFunc(lengths, lone), slices.DeleteFunc(masses, lone)
 	}
-	for _, a := range masses {
-		if listed && a.lone() && p.n > 1 || y.masses != nil {
-			continue
-		}
-		total, err := notation.Read(a.list, 0, func(s string) (yarn.Mass, error) { return yarn.ParseMass(s + " " + a.unit) })
-		if err == nil {
-			total, err = total.For(p.n)
-		}
-		if err == nil && !slices.ContainsFunc(total, func(m yarn.Mass) bool { return m.Value.Sign() <= 0 }) {
-			y.masses = total
-		}
+	if err := p.readTotals(&y, lengths, masses); err != nil {
+		return true, err
 	}
 	if y.skeins == nil && y.totals == nil && y.each == nil {
 		return true, nil
@@ -194,6 +176,44 @@ func (p *pattern) readYarn(l line) (bool, error) {
 	p.yarns = append(p.yarns, y)
 	p.as[l.number] = "yarn: " + y.String()
 	return true, nil
+}
+
+// isOther reports whether the words around an amount say that it is not the one
+// to buy in every size.
+func (p *pattern) isOther(clause string) bool {
+	if m := forSize.FindStringSubmatch(clause); m != nil && slices.Contains(p.sizes, m[1]) {
+		return true
+	}
+	return otherAmount.MatchString(clause)
+}
+
+// readTotals reads the first length of all skeins, the same in another unit that
+// follows it, and the first mass.
+func (p *pattern) readTotals(y *yarnLine, lengths, masses []amount) error {
+	for i, a := range lengths {
+		if i > 0 && !totalJoin.MatchString(y.line.body[lengths[i-1].end:a.at]) {
+			break // another yarn
+		}
+		total, err := yarnLengths(a.list, a.unit)
+		if err != nil {
+			return fmt.Errorf("%s: %w", name(y.line, "yarn"), err)
+		}
+		if total, err = total.For(p.n); err == nil && positive(total) {
+			y.totals = append(y.totals, total)
+		}
+	}
+	if len(masses) == 0 {
+		return nil
+	}
+	unit := masses[0].unit
+	total, err := notation.Read(masses[0].list, 0, func(s string) (yarn.Mass, error) { return yarn.ParseMass(s + " " + unit) })
+	if err == nil {
+		total, err = total.For(p.n)
+	}
+	if err == nil && !slices.ContainsFunc(total, func(m yarn.Mass) bool { return m.Value.Sign() <= 0 }) {
+		y.masses = total
+	}
+	return nil
 }
 
 // readLeft reads what is left over of the yarn of the line before it.
@@ -212,41 +232,18 @@ func (p *pattern) readLeft(l line) {
 	}
 }
 
-// readSkeins reads how many skeins a line asks for, and what one weighs where
-// that stands between: `6 x 50 g balls`. It returns the line without what it
-// read, and whether there are skeins in it. A line with two numbers of skeins is
-// about more than one yarn.
-func (p *pattern) readSkeins(y *yarnLine) (rest string, found bool, err error) {
-	rest = y.line.body
+// readSkeins reads how many skeins a line asks for, and reports whether there are
+// skeins in it. A line with two numbers of them is about more than one yarn.
+func (p *pattern) readSkeins(y *yarnLine) (found bool) {
 	var lists []string
-	for _, m := range skeinList.FindAllStringSubmatchIndex(rest, -1) {
+	for _, m := range skeinList.FindAllStringSubmatch(y.line.body, -1) {
 		found = true
-		part := func(i int) string {
-			if m[2*i] < 0 {
-				return ""
-			}
-			return y.line.body[m[2*i]:m[2*i+1]]
+		if word := m[4]; !isUnit.MatchString(word) { // `50 g balls` are not fifty
+			lists = append(lists, m[1]+m[5])
 		}
-		number, unit := part(2), part(3)
-		if isMass.MatchString(part(4)) { // `50 g balls` are not fifty
-			number, unit = part(1), part(4)
-		} else {
-			lists = append(lists, part(1))
-		}
-		if unit == "" || values(number) > 1 {
-			continue
-		}
-		if y.mass, err = yarn.ParseMass(number + " " + unit); err != nil {
-			return rest, true, fmt.Errorf("%s: one skein: %w", name(y.line, "yarn"), err)
-		}
-		from, to := m[4], m[7]
-		if from < 0 {
-			from, to = m[2], m[9]
-		}
-		rest = rest[:from] + strings.Repeat(" ", to-from) + rest[to:]
 	}
 	if len(lists) != 1 {
-		return rest, found, nil
+		return found
 	}
 	n, err := notation.ReadNumbers(lists[0], 0)
 	if err == nil {
@@ -254,7 +251,7 @@ func (p *pattern) readSkeins(y *yarnLine) (rest string, found bool, err error) {
 			y.skeins, y.skeined = n, lists[0]
 		}
 	}
-	return rest, found, nil
+	return found
 }
 
 // clauseAround returns the words around an amount up to the next mark.
@@ -268,6 +265,8 @@ func clauseAround(s string, from, to int) string {
 	return s
 }
 
+var totalJoin = regexp.MustCompile(`^[)\]]?(?:,|,? ?(?:or|=|/)| ?[(\[]) ?(?:about |approx\.? )?$`)
+
 // label reads the length of one skein, in one unit or two, and its mass.
 func (y *yarnLine) label(group []amount) error {
 	if y.each != nil && slices.ContainsFunc(group, func(a amount) bool { return !a.mass() }) {
@@ -280,14 +279,14 @@ func (y *yarnLine) label(group []amount) error {
 		if a.mass() {
 			m, err := yarn.ParseMass(a.list + " " + a.unit)
 			if err != nil {
-				return err
+				return fmt.Errorf("%s: one skein: %w", name(y.line, "yarn"), err)
 			}
 			y.mass = m
 			continue
 		}
 		each, err := yarn.ParseLength(a.list + " " + a.unit)
 		if err != nil {
-			return err
+			return fmt.Errorf("%s: one skein: %w", name(y.line, "yarn"), err)
 		}
 		if each.Value.Sign() > 0 {
 			y.each = append(y.each, each)

@@ -9,15 +9,6 @@ import (
 	"example.com/panelmath/gauge"
 )
 
-// tension is a line with a gauge. One direction alone leaves the other zero.
-type tension struct {
-	line   line
-	worked bool     // on the hook, before washing
-	parts  []string // what it is the gauge of: "sleev", "rib"; none for the whole garment
-	gauge  gauge.Gauge
-	other  gauge.Gauge // the same over another span, as it stands in brackets
-}
-
 var (
 	isGauge     = regexp.MustCompile(`(?i)\b(?:gauge|tension)\b`)
 	bareGauge   = regexp.MustCompile(`^(?i:gauge|tension):?$`)
