@@ -85,6 +85,8 @@ func TestGaugeLines(t *testing.T) {
 		`Gauge: 16 st x 20 rows = 4"x4"`, "Gauge: 16 sts × 20 rows = 4 in × 4 in", "Gauge: 16 stitches by 20 rows measure 4 inches",
 		"Gauge: 16 sts and 20 rows = 4 in after blocking", "Gauge: 8 sts and 20 rows = 2 in x 4 in", "Gauge: 4 in = 16 sts\nGauge: 20 rows = 4 in",
 		"Gauge\n16 sts and 20 rows = 4 in", "Gauge:\n\n16 hdc and 20 rows = 4 in in hdc", "Gauge: 16 sc and 20 rows = 4 in; 12 dc = 4 in",
+		"Gauge: 16 sts/20 rows = 4 in", "Gauge: 16 sts (20 rnds) = 4 in", "Gauge: In sc, 16 sts + 20 rows = 4 in", "Gauge: 16 sts wide and 20 rows tall = 4 in", "Gauge: 16 hdc-blo and 20 rows = 4 in",
+		"Gauge: 18 sts and 22 rows = 4 in unblocked; 16 sts and 20 rows = 4 in blocked",
 	} {
 		runLines(t, []lineCase{
 			{gauge + ", right", gauge + "\nWidth: 10 in = 40 sts\nLength: 10 in = 50 rows", ""},
@@ -93,7 +95,7 @@ func TestGaugeLines(t *testing.T) {
 		require.Empty(t, errs)
 		require.Contains(t, out, "Width: got 10 in, want 11 in: 44 sts at ", gauge)
 	}
-	runLines(t, silent("Gauge: 3 V-sts = 2 in\nWidth: 10 in = 40 sts", "Gauge: 8 blocks = 4 in"))
+	runLines(t, silent("Gauge: 16-17 sts = 4 in\nWidth: 10 in = 40 sts", "Gauge: 3 V-sts = 2 in\nWidth: 10 in = 40 sts", "Gauge: 8 blocks = 4 in"))
 	runLines(t, []lineCase{
 		{"rows beside clusters", "Gauge: 5 shells and 8 rows = 4 in\nWidth: 10 in = 40 sts\nLength: 10 in = 24 rows", "line 3, Length: got 10 in, want 12 in: 24 rows at 8 rows = 4 in make that; 10 in take about 20 rows; or the gauge is about 10 rows = 4 in\n"},
 	})
@@ -131,6 +133,13 @@ func TestSizeLines(t *testing.T) {
 		{"Sizes: XS (S, M) [L, XL] {2X, 3X}", "XS | S | M | L | XL | 2X | 3X"},
 		{"Sizes: S (M, L), to fit most", "S | M | L"},
 		{"Sizes: S (M) L (XL)", "S | M | L | XL"},
+		{"Sizes: S (M, L) - 34 (36, 38) in", "S | M | L"},
+		{"Sizes: S (M, L) to fit bust 34 (36, 38) in", "S | M | L"},
+		{"Sizes: Small (34 in), Medium (38 in), Large (42 in)", "Small | Medium | Large"},
+		{"Sizes: S (34 in / 86 cm), M (38 in / 97 cm)", "S | M"},
+		{"Sizes: S = 34 in, M = 38 in", "S | M"},
+		{"Size: Adult M/L (fits 20-22 in)", "Adult M/L"},
+		{`Sizes: 34 (36, 38)" bust`, "34 | 36 | 38"},
 	} {
 		p, err := read(c.line)
 		require.NoError(t, err)

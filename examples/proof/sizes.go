@@ -16,7 +16,9 @@ var (
 	inOrder   = regexp.MustCompile(`in this order: ([^.]*)\.`)
 	tableCell = regexp.MustCompile(`^\|\s*([^|]*?)\s*\|`)
 	dashSizes = regexp.MustCompile(`^\S+(?:\s*-\s*\S+){2,}$`)
-	listHead  = regexp.MustCompile(`^([^()\[\],]+(?:\s*[(\[][^()\[\]]*[)\]])+)(?:[,;.]|\s*[a-z"″”][^()\[\]]*$)`) // of `2 (4, 6) years`
+	listHead  = regexp.MustCompile(`^([^()\[\],]+(?:\s*[(\[][^()\[\]]*[)\]])+)(?:[,;.]|\s*[-–—]|\s*(?:to )?fits?\b|\s*[a-z"″”][^()\[\]]*$)`) // of `2 (4, 6) years`
+	bracketed = regexp.MustCompile(`\s*[(\[][^()\[\]]*[)\]]`)
+	fitting   = regexp.MustCompile(`(?i)\bfits?\b`)
 	listAnd   = regexp.MustCompile(`,? (?:and|&) `)
 	oneSize   = regexp.MustCompile(`(?i)^one size\b`)
 	measureIn = regexp.MustCompile(numberForm + `\s*(` + unitForm + `)`)
@@ -38,6 +40,7 @@ func (p *pattern) readSizes() {
 			list = m[1]
 		}
 		if list != "" {
+			list = withoutNotes(list)
 			switch {
 			case oneSize.MatchString(list), measured(list) && strings.EqualFold(l.name, "size"):
 				p.n = 1
@@ -119,6 +122,21 @@ func (p *pattern) bracketed() {
 	}
 }
 
+// withoutNotes leaves out how large sizes are that have names:
+// `Small (34 in), Medium (38 in)`.
+func withoutNotes(list string) string {
+	if first, _, _ := strings.Cut(list, "("); measureIn.MatchString(first) {
+		return list
+	}
+	return bracketed.ReplaceAllStringFunc(list, func(note string) string {
+		if measureIn.MatchString(note) || fitting.MatchString(note) {
+			return ""
+		}
+		return note
+	})
+}
+
+// labels reads what the sizes are called.
 func labels(list string) (grade.Run[string], error) {
 	list = strings.TrimSuffix(strings.TrimSpace(list), ".")
 	if m := listHead.FindStringSubmatch(list); m != nil {
@@ -137,7 +155,10 @@ func labels(list string) (grade.Run[string], error) {
 		}
 		list = parts[0] + " (" + strings.Join(parts[1:], ", ") + ")"
 	}
-	return notation.Read(list, 0, func(s string) (string, error) { return s, nil })
+	return notation.Read(list, 0, func(s string) (string, error) {
+		label, _, _ := strings.Cut(s, " = ")
+		return label, nil
+	})
 }
 
 // usual returns the length that most lists of the text have.

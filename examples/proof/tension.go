@@ -13,11 +13,12 @@ var (
 	isGauge     = regexp.MustCompile(`(?i)\b(?:gauge|tension)\b`)
 	bareGauge   = regexp.MustCompile(`^(?i:gauge|tension):?$`)
 	isWorked    = regexp.MustCompile(`(?i)on the hook|before wash|before block|unwashed|unblocked|as worked`)
-	gaugePlain  = regexp.MustCompile(`^\S+ (?:sts?|stitch(?:es)?|rows?)\b`)
+	gaugePlain  = regexp.MustCompile(`^[^\s–-]+ (?:sts?|stitch(?:es)?|rows?)\b`)
 	gaugeOther  = regexp.MustCompile(`[(\[](?:about )?([^()\[\]]*=[^()\[\]]*)[)\]]`)
 	gaugeSpan   = regexp.MustCompile(numberForm + `\s*` + unitForm + `\.?`)
 	gaugeTurned = regexp.MustCompile(`^(` + numberForm + `\s*` + unitForm + `) = ([^=]*)$`)
 	gaugeRows   = regexp.MustCompile(`(` + numberForm + ` rows? (?:=|over|to|per) ` + numberForm + `\s*` + unitForm + `)`)
+	gaugeRaw    = regexp.MustCompile(`^(?:\s*\([^()]*\))?,? (?:unblocked|unwashed|before (?:blocking|washing))\b(?:[^;]*; *(\d.*))?`)
 	gaugeCross  = regexp.MustCompile(`^\s*(?:x|×|by)\s*(` + numberForm + `\s*` + unitForm + `)`) // of `4 in x 3 in`
 )
 
@@ -27,12 +28,14 @@ var gaugeWays = [...]struct {
 	form *regexp.Regexp
 	as   string
 }{
-	{regexp.MustCompile(`^(?i:about|approx\.?|approximately) `), ""},
+	{regexp.MustCompile(`^(?i:about|approx\.?|approximately|in [^,]*,) `), ""},
+	{regexp.MustCompile(`(sts?|stitches)(?: ?[/(]| [&+]) ?(\d\S* (?:rows?|rnds?|rounds?))\)?`), "$1 and $2"},
 	{regexp.MustCompile(`(?:/| per )(?:inch|in)\b`), " = 1 in"},
 	{regexp.MustCompile(`(sts?|stitches|rows?)/(\d)`), "$1 = $2"},
 	{regexp.MustCompile(` (?:measures?|equals?|makes?) `), " = "},
-	{regexp.MustCompile(` & `), " and "},
-	{regexp.MustCompile(`^(\S+) (?:sc|hdc|dc|tr|htr|dtr)\b`), "$1 sts"}, // what the stitches are
+	{regexp.MustCompile(`^(\S+) f?(?:sc|hdc|dc|tr|htr|dtr)(?:-[a-z]+)?\b`), "$1 sts"}, // what the stitches are
+	{regexp.MustCompile(`(\d) (?:rnds|rounds)\b`), "$1 rows"},
+	{regexp.MustCompile(`(sts?|stitches|rows?) (?:wide|across|tall|high|long|deep)\b`), "$1"},
 	{regexp.MustCompile(`(=|over|to|per) (` + numberForm + `)\s*(?:x|×|by)\s*(` + numberForm + `)\s*(` + unitForm + `)`), "$1 $2 $4 x $3 $4"},
 }
 
@@ -58,13 +61,18 @@ func (p *pattern) readGauge(l line) error {
 			t.other = g
 		}
 	}
+	rest := "" // another gauge behind one before washing
 	ends := gaugeSpan.FindAllStringIndex(l.body, -1)
 	for i := len(ends) - 1; i >= 0 && !t.given(); i-- {
 		t.read(l.body[:ends[i][1]])
-		if m := gaugeCross.FindStringSubmatch(l.body[ends[i][1]:]); m != nil && t.given() {
+		after := l.body[ends[i][1]:]
+		if m := gaugeCross.FindStringSubmatch(after); m != nil && t.given() {
 			if high, err := gauge.ParseLength(m[1]); err == nil && t.gauge.Rows.Validate() == nil {
 				t.gauge.Rows.Span = high
 			}
+		}
+		if m := gaugeRaw.FindStringSubmatch(after); m != nil && t.given() {
+			t.worked, rest = true, m[1]
 		}
 	}
 	if m := gaugeRows.FindStringSubmatch(l.body); m != nil && !t.given() && !gaugePlain.MatchString(l.body) {
@@ -75,6 +83,10 @@ func (p *pattern) readGauge(l line) error {
 	case t.given():
 		p.gauges = append(p.gauges, t)
 		p.as[l.number] = "gauge " + t.String()
+		if rest != "" {
+			l.body = rest
+			return p.readGauge(l)
+		}
 		return nil
 	case !isGauge.MatchString(l.name) || !gaugePlain.MatchString(l.body):
 		return errProse
