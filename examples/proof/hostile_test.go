@@ -68,6 +68,8 @@ func TestHostileTexts(t *testing.T) {
 		{"lists", strings.Repeat("34 (35, 33, 38, 40) in [86 (88, 90, 95, 100) cm] ", 200) + "\n" + strings.Repeat("34 (35, 33) in [86 (88, 90) cm]\n", full/40), 1, ""},
 		{"brackets", strings.Repeat("34 "+strings.Repeat("(", 900)+"\n", full/1000), 0, ""},
 		{"yarn", strings.Repeat("Yarn: 4 skeins of 200 yd, 800 yd\n", full/40), 0, ""},
+		{"amounts", strings.Repeat("Yarn: 4 balls "+strings.Repeat("4 m 5 g, 6 yd (7 oz / ", 400)+"\n", full/9000), 1, ""},
+		{"gauges behind one another", strings.Repeat("Gauge: "+strings.Repeat("4 sts = 4 in unblocked; ", 400)+"\n", full/9800), 0, ""},
 		{"gauges", strings.Repeat("Gauge: 4 sts = 4 in, in, in, in [ ( / . \n", full/50), 0, ""},
 		{"gauges of parts", strings.Repeat("Gauge, a, bb, ccc, ddd: 4 sts = 4 in\nDdd: 34 in = 12 sts\n", full/60), 1, ""},
 	} {

@@ -114,7 +114,7 @@ func (a amount) joins(before []amount, s string) bool {
 // does, or a length is tied to its mass, `200 yd = 100 g`.
 func ofOne(group []amount, s string) bool {
 	first, last := group[0], group[len(group)-1]
-	if eachBefore.MatchString(s[:first.at]) || eachAfter.MatchString(s[last.end:]) || perMass.MatchString(s[last.end:]) {
+	if eachBefore.MatchString(s[max(0, first.at-near):first.at]) || eachAfter.MatchString(s[last.end:]) || perMass.MatchString(s[last.end:]) {
 		return true
 	}
 	for i, a := range group[1:] {
@@ -254,8 +254,12 @@ func (p *pattern) readSkeins(y *yarnLine) (found bool) {
 	return found
 }
 
+// near is how far from an amount words may stand that are about it.
+const near = 80
+
 // clauseAround returns the words around an amount up to the next mark.
 func clauseAround(s string, from, to int) string {
+	s, from, to = s[max(0, from-near):min(len(s), to+near)], min(from, near), to-max(0, from-near)
 	if i := strings.LastIndexAny(s[:from], ",;.("); i >= 0 {
 		s, from, to = s[i+1:], from-i-1, to-i-1
 	}

@@ -18,7 +18,7 @@ var (
 	gaugeSpan   = regexp.MustCompile(numberForm + `\s*` + unitForm + `\.?`)
 	gaugeTurned = regexp.MustCompile(`^(` + numberForm + `\s*` + unitForm + `) = ([^=]*)$`)
 	gaugeRows   = regexp.MustCompile(`(` + numberForm + ` rows? (?:=|over|to|per) ` + numberForm + `\s*` + unitForm + `)`)
-	gaugeRaw    = regexp.MustCompile(`^(?:\s*\([^()]*\))?,? (?:unblocked|unwashed|before (?:blocking|washing))\b(?:[^;]*; *(\d.*))?`)
+	gaugeRaw    = regexp.MustCompile(`^([^;]*\b(?:unblocked|unwashed|before (?:blocking|washing))\b[^;]*); *(\d.*)$`)
 	gaugeCross  = regexp.MustCompile(`^\s*(?:x|×|by)\s*(` + numberForm + `\s*` + unitForm + `)`) // of `4 in x 3 in`
 )
 
@@ -39,40 +39,48 @@ var gaugeWays = [...]struct {
 	{regexp.MustCompile(`(=|over|to|per) (` + numberForm + `)\s*(?:x|×|by)\s*(` + numberForm + `)\s*(` + unitForm + `)`), "$1 $2 $4 x $3 $4"},
 }
 
-// readGauge reads `12 sts and 10 rows = 4 in`, or one direction alone. What follows
+// readGauge reads a line with a gauge, or with two of which the first is the
+// worked one: `18 sts = 4 in unblocked; 16 sts = 4 in blocked`.
+func (p *pattern) readGauge(l line) error {
+	if m := gaugeRaw.FindStringSubmatch(l.body); m != nil {
+		raw := l
+		raw.body = m[1]
+		if p.readOne(raw, true) == nil {
+			l.body = m[2]
+		}
+	}
+	return p.readOne(l, isWorked.MatchString(l.name))
+}
+
+// mostSpans is how many lengths of a line are tried as the end of its gauge.
+const mostSpans = 4
+
+// readOne reads `12 sts and 10 rows = 4 in`, or one direction alone. What follows
 // the gauge is prose. A gauge of clusters, `5 shells and 8 rows = 4 in`, tells the
 // rows at most.
-func (p *pattern) readGauge(l line) error {
-	if l.body == "" {
-		return errProse
-	}
+func (p *pattern) readOne(l line, worked bool) error {
 	for _, w := range gaugeWays {
 		l.body = w.form.ReplaceAllString(l.body, w.as)
 	}
-	if l.body[0] < '0' || l.body[0] > '9' {
+	if l.body == "" || l.body[0] < '0' || l.body[0] > '9' {
 		return errProse
 	}
 	if isGauge.MatchString(l.name) {
 		l.body = gaugeTurned.ReplaceAllString(l.body, "$2 = $1")
 	}
-	t := tension{line: l, worked: isWorked.MatchString(l.name), parts: partWords(l.name)}
+	t := tension{line: l, worked: worked, parts: partWords(l.name)}
 	if m := gaugeOther.FindStringSubmatch(l.body); m != nil {
 		if g, err := gauge.ParseGauge(m[1]); err == nil {
 			t.other = g
 		}
 	}
-	rest := "" // another gauge behind one before washing
-	ends := gaugeSpan.FindAllStringIndex(l.body, -1)
+	ends := gaugeSpan.FindAllStringIndex(l.body, mostSpans)
 	for i := len(ends) - 1; i >= 0 && !t.given(); i-- {
 		t.read(l.body[:ends[i][1]])
-		after := l.body[ends[i][1]:]
-		if m := gaugeCross.FindStringSubmatch(after); m != nil && t.given() {
+		if m := gaugeCross.FindStringSubmatch(l.body[ends[i][1]:]); m != nil && t.given() {
 			if high, err := gauge.ParseLength(m[1]); err == nil && t.gauge.Rows.Validate() == nil {
 				t.gauge.Rows.Span = high
 			}
-		}
-		if m := gaugeRaw.FindStringSubmatch(after); m != nil && t.given() {
-			t.worked, rest = true, m[1]
 		}
 	}
 	if m := gaugeRows.FindStringSubmatch(l.body); m != nil && !t.given() && !gaugePlain.MatchString(l.body) {
@@ -83,10 +91,6 @@ func (p *pattern) readGauge(l line) error {
 	case t.given():
 		p.gauges = append(p.gauges, t)
 		p.as[l.number] = "gauge " + t.String()
-		if rest != "" {
-			l.body = rest
-			return p.readGauge(l)
-		}
 		return nil
 	case !isGauge.MatchString(l.name) || !gaugePlain.MatchString(l.body):
 		return errProse
@@ -252,7 +256,7 @@ func (g gaugesOf) serving(name, section string) []tension {
 	for _, s := range []string{name, section} {
 		var out []tension
 		known := false
-		for _, w := range partWords(s) {
+		for _, w := range partWords(s[:min(len(s), maxName)]) {
 			known = known || g.named[w]
 			out = append(out, g.part[w]...)
 		}
