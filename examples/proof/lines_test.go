@@ -110,7 +110,7 @@ func TestGaugesOfParts(t *testing.T) {
 	runLines(t, silent(
 		two+"Body width: 19 in = 57 sts\nSleeve width: 12 in = 42 sts\nPanel width: 12 in = 42 sts\nHood width: 12 in = 48 sts",
 		two+"## Sleeves\nWidth: 12 in = 42 sts",
-		rib+"Width: 10 in = 40 sts\nRib width: 5 in = 25 sts\nRibbed band: 2 in = 10 sts\nRib length: 2 in = 12 rows",
+		rib+"Width: 10 in = 40 sts\nRib width: 5 in = 25 sts\nRibbed band: 2 in = 10 sts\nRib length: 2 in = 20 rows",
 		bare+"Width: 20 in = 80 sts\nYoke: 20 in = 60 sts",
 		"## Gauge\n- Body: 12 sts = 4 in\n- Sleeves: 14 sts = 4 in\n## Widths\nSleeve width: 12 in = 42 sts",
 	))
@@ -118,6 +118,7 @@ func TestGaugesOfParts(t *testing.T) {
 		{"a sleeve at its gauge", two + "Sleeve width: 12 in = 46 sts", "line 3, Sleeve width: got 12 in, want 13¼ in: 46 sts at 14 sts = 4 in make that; 12 in take about 42 sts; or the gauge is about 15 sts = 4 in\n"},
 		{"the body at its gauge", two + "Body width: 19 in = 63 sts", "line 3, Body width: got 19 in, want 21 in: 63 sts at 12 sts = 4 in make that; 19 in take about 57 sts; or the gauge is about 13 sts = 4 in\n"},
 		{"the rest at the gauge of the whole", rib + "Width: 10 in = 50 sts", "line 3, Width: got 10 in, want 12½ in: 50 sts at 16 sts = 4 in make that; 10 in take about 40 sts; or the gauge is about 20 sts = 4 in\n"},
+		{"the rest at the gauge that is not for a trim", "Gauge, body: 16 sts = 4 in\nGauge, ribbing: 20 sts = 4 in\nWidth: 10 in = 50 sts", "line 3, Width: got 10 in, want 12½ in: 50 sts at 16 sts = 4 in make that; 10 in take about 40 sts; or the gauge is about 20 sts = 4 in\n"},
 		{"at none of the gauges", bare + "Width: 20 in = 70 sts", "line 4, Width: got 20 in, want 17½ in: 70 sts at 16 sts = 4 in make that; 20 in take about 80 sts; or the gauge is about 14 sts = 4 in\n"},
 		{"one gauge serves all", "Gauge in hdc: 12 sts = 4 in\nWidth: 10 in = 33 sts", "line 2, Width: got 10 in, want 11 in: 33 sts at 12 sts = 4 in make that; 10 in take about 30 sts; or the gauge is about 13 sts = 4 in\n"},
 	})

@@ -325,16 +325,16 @@ func (p *pattern) measures(all []relation) []Finding {
 	var out []Finding
 	for _, k := range []kind{stitches, rows} {
 		for _, worked := range []bool{false, true} {
-			g := p.gaugesOf(k, worked)
-			if g.all == 0 {
-				g = p.gaugesOf(k, false)
+			g := p.choice(k, worked)
+			if len(g.all) == 0 {
+				g = p.choice(k, false)
 			}
 			some, order := map[int][]relation{}, []tension(nil)
 			for _, r := range all {
 				if r.kind != k || r.worked != worked {
 					continue
 				}
-				if g.all == 0 {
+				if len(g.all) == 0 {
 					if !p.clusters {
 						out = append(out, noGauge(k, r))
 					}
@@ -365,7 +365,7 @@ func noGauge(k kind, r relation) Finding {
 
 // served returns the gauge that a length is held against: of those that may
 // serve it the first at which it is right, else the first.
-func (r relation) served(k kind, g gaugesOf) (tension, bool) {
+func (r relation) served(k kind, g choice) (tension, bool) {
 	may := g.serving(r.line.name, r.section)
 	if len(may) == 0 {
 		return tension{}, false

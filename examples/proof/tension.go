@@ -179,7 +179,7 @@ func (p *pattern) over(k kind, worked bool) (over gauge.Over, l line, ok bool) {
 var (
 	word = regexp.MustCompile(`[a-z]+`)
 	// Words in the name of a gauge that name no part of a garment.
-	noPart  = regexp.MustCompile(`^(?:.|gauge|tension|finished|final|main|fabric|blocked|blocking|unblocked|washed|washing|unwashed|after|before|in|on|the|of|for|over|with|and|at|per|to|your|all|both|rows?|st|sts|stitch|stitches|pattern|swatch|hook|needle|as|worked|measured|mm|cm|inch|inches|note|important|check|approx|approximate)$`)
+	noPart  = regexp.MustCompile(`^(?:.|gauge|tension|finished|final|main|fabric|blocked|blocking|unblocked|washed|washing|unwashed|after|before|in|on|the|of|for|over|with|and|at|per|to|your|all|both|rows?|st|sts|stitch|stitches|pattern|swatch|hook|needle|as|worked|measured|mm|cm|inch|inches|width|length|height|size|note|important|check|approx|approximate)$`)
 	partEnd = regexp.MustCompile(`(?:ing|ed|es|s|e)$`)
 )
 
@@ -202,28 +202,32 @@ func partWords(name string) []string {
 	return out
 }
 
+var trimWord = regexp.MustCompile(`^(?:rib|edg|border|bord|band|cuff|collar|hem|trim)$`)
+
+// trims reports whether a gauge is that of a trim: of ribbing, of a border.
+func (t tension) trims() bool { return slices.ContainsFunc(t.parts, trimWord.MatchString) }
+
 // mostGauges is how many gauges are tried for one line.
 const mostGauges = 4
 
-// gaugesOf returns the gauges that may serve lines about a part, by what they
-// name: those of its part, else those of no part, else the only one there is.
-type gaugesOf struct {
-	part   map[string][]tension // by word
-	named  map[string]bool      // words that gauges name, in this direction or the other
-	rest   []tension            // those that name no part
-	all    int                  // how many different there are
-	lonely tension              // the first
+// choice holds the gauges of one direction by what they name. A line is served by
+// those of its part, else by those of no part, or by the only one that is not for
+// a trim.
+type choice struct {
+	part  map[string][]tension // by word
+	named map[string]bool      // words that gauges name, in this direction or the other
+	rest  []tension            // those that name no part
+	all   []tension            // the different ones
 }
 
-func (p *pattern) gaugesOf(k kind, worked bool) gaugesOf {
-	g := gaugesOf{part: map[string][]tension{}, named: map[string]bool{}}
+func (p *pattern) choice(k kind, worked bool) choice {
+	g := choice{part: map[string][]tension{}, named: map[string]bool{}}
 	add := func(list []tension, t tension) []tension {
 		if len(list) == mostGauges || slices.ContainsFunc(list, func(o tension) bool { return o.over(k).String() == t.over(k).String() }) {
 			return list
 		}
 		return append(list, t)
 	}
-	var all []tension
 	for _, t := range p.gauges {
 		if t.worked != worked {
 			continue
@@ -234,7 +238,7 @@ func (p *pattern) gaugesOf(k kind, worked bool) gaugesOf {
 		if t.over(k).Validate() != nil {
 			continue
 		}
-		all = add(all, t)
+		g.all = add(g.all, t)
 		for _, w := range t.parts {
 			g.part[w] = add(g.part[w], t)
 		}
@@ -242,17 +246,15 @@ func (p *pattern) gaugesOf(k kind, worked bool) gaugesOf {
 			g.rest = add(g.rest, t)
 		}
 	}
-	if g.all = len(all); g.all > 0 {
-		g.lonely = all[0]
+	main := slices.DeleteFunc(slices.Clone(g.all), tension.trims)
+	if len(g.rest) == 0 && len(main) == 1 && len(g.all) < mostGauges {
+		g.rest = main // beside a gauge for ribbing that of the body serves all the rest
 	}
 	return g
 }
 
 // serving returns the gauges that may serve a line of that name in that section.
-func (g gaugesOf) serving(name, section string) []tension {
-	if g.all == 1 {
-		return []tension{g.lonely}
-	}
+func (g choice) serving(name, section string) []tension {
 	for _, s := range []string{name, section} {
 		var out []tension
 		known := false
@@ -263,6 +265,9 @@ func (g gaugesOf) serving(name, section string) []tension {
 		if known {
 			return out
 		}
+	}
+	if len(g.all) == 1 {
+		return g.all
 	}
 	return g.rest
 }
