@@ -99,7 +99,7 @@ func (p *pattern) sizesOf(l line) []int {
 // lists looks at every list of a line: whether it has a value for each size, and
 // whether one size alone is out of line.
 func (p *pattern) lists(l line) []Finding {
-	if !hasNumber(l.text) {
+	if !hasNumber(l.text) || sizesName.MatchString(l.name) {
 		return nil
 	}
 	var out []Finding
@@ -120,12 +120,12 @@ func (p *pattern) lists(l line) []Finding {
 			continue
 		}
 		if n != len(sizes) {
-			if n > 2 || len(sizes) == 3 { // 4 (5) may be a number and a remark
+			if n > 2 && !inTwoMarks(s) && !(n < p.n && someSizes.MatchString(l.text)) || n == 2 && len(sizes) == 3 && p.stands(l, s) {
 				out = append(out, Finding{Line: l.number, Name: l.name, Got: s, Why: "a list of " + strconv.Itoa(n) + " values where the text has " + plural(len(sizes), "size")})
 			}
 			continue
 		}
-		got, err := numbers(strings.NewReplacer(`"`, "", "″", "", "”", "", "cm", "").Replace(s))
+		got, err := numbers(marks.Replace(s))
 		if err != nil || p.isRow(l) || p.isTied(l) || p.isYarn(l) {
 			continue // held against what makes it
 		}
@@ -154,6 +154,28 @@ func (p *pattern) lists(l line) []Finding {
 	}
 	return out
 }
+
+// inTwoMarks reports whether a list is one length in both units: `4" (10cm)`.
+func inTwoMarks(s string) bool { return strings.Contains(s, "cm") && strings.ContainsAny(s, `"″”`) }
+
+// someSizes finds a line that is for some of the sizes only.
+var someSizes = regexp.MustCompile(`(?i)\bsizes?\b.*\bonly\b|\bonly\b.*\bsizes?\b|\bfor sizes? |\b(?:small|larg|remaining|other|first|last|next|two|three|four|five|six|[2-9])\w* sizes?\b`)
+
+// stands reports whether two values are a list of sizes that lacks some: they are
+// all that a named line has, or stand in a row or an equation. Elsewhere 4 (5) may
+// be a number and a remark.
+func (p *pattern) stands(l line, s string) bool {
+	switch {
+	case inTwoMarks(s) || someSizes.MatchString(l.text):
+		return false
+	case p.isRow(l) || p.isYarn(l) || looksEqual.MatchString(l.body):
+		return true
+	}
+	rest, ok := strings.CutPrefix(l.body, s)
+	return ok && l.name != "" && listUnit.MatchString(rest)
+}
+
+var listUnit = regexp.MustCompile(`^\s*(?:` + unitForm + `|sts?|stitch(?:es)?|rows?|rnds?|rounds?|[a-z]{2,3})?\.?$`)
 
 func plural(n int, noun string) string {
 	if n == 1 {
@@ -185,7 +207,7 @@ func (p *pattern) pairs(l line) []pair {
 		return nil
 	}
 	var out []pair
-	for _, s := range pairIn.FindAllString(l.text, -1) {
+	for _, s := range bothUnits(l.text) {
 		x := pair{line: l, place: len(out), text: s, sizes: p.sizesOf(l)}
 		var err error
 		if x.Lengths, err = notation.ReadLengths(unsign(s), 0); err != nil || len(x.Own) > 1 && len(x.Own) != len(x.sizes) {

@@ -13,19 +13,20 @@ import (
 
 // relation is a printed length that a count must make at the gauge.
 type relation struct {
-	line   line
-	name   string
-	what   string // the count in words: "78 sts", or nothing where it is the text's own arithmetic
-	sizes  []int
-	kind   kind
-	worked bool // at the gauge on the hook
-	counts []gauge.Ratio
-	lists  []grade.Run[gauge.Length] // as printed, the same in one unit or two
-	exact  bool                      // every list is rounded from the exact length, in quarters and halves
-	step   int                       // of the legal counts, where lengths need not be exact; 0 stands for 1
-	alone  bool                      // counts and lengths are lists as printed, which may stand one size off
-	less   []gauge.Length            // what the length is less than the count makes, by size: the body of an ease; nil for nothing
-	plus   []gauge.Measurement       // what the other direction makes of it, by size; nil for nothing
+	line    line
+	name    string
+	section string // the heading it stands under
+	what    string // the count in words: "78 sts", or nothing where it is the text's own arithmetic
+	sizes   []int
+	kind    kind
+	worked  bool // at the gauge on the hook
+	counts  []gauge.Ratio
+	lists   []grade.Run[gauge.Length] // as printed, the same in one unit or two
+	exact   bool                      // every list is rounded from the exact length, in quarters and halves
+	step    int                       // of the legal counts, where lengths need not be exact; 0 stands for 1
+	alone   bool                      // counts and lengths are lists as printed, which may stand one size off
+	less    []gauge.Length            // what the length is less than the count makes, by size: the body of an ease; nil for nothing
+	plus    []gauge.Measurement       // what the other direction makes of it, by size; nil for nothing
 }
 
 // holds checks what a statement says by itself, and returns the lengths in it
@@ -230,7 +231,7 @@ func (s side) length(v gauge.Ratio) string {
 
 // relation ties the length l to the count c.
 func (p *pattern) relation(s statement, l, c side) relation {
-	r := relation{line: s.line, name: s.line.name, what: c.text, kind: c.kind, counts: c.total,
+	r := relation{line: s.line, name: s.line.name, section: s.section, what: c.text, kind: c.kind, counts: c.total,
 		worked: isWorked.MatchString(s.line.name), alone: true}
 	for _, rule := range s.rules {
 		r.step = max(r.step, rule.Multiple)
@@ -319,44 +320,79 @@ func fits(over gauge.Over, all []relation) bool {
 	return true
 }
 
-// measures holds all lengths against their counts at the gauge.
+// measures holds all lengths against their counts at the gauge of their part.
 func (p *pattern) measures(all []relation) []Finding {
 	var out []Finding
 	for _, k := range []kind{stitches, rows} {
 		for _, worked := range []bool{false, true} {
-			var some []relation
+			g := p.choice(k, worked)
+			if len(g.all) == 0 {
+				g = p.choice(k, false)
+			}
+			some, order := map[int][]relation{}, []tension(nil)
 			for _, r := range all {
-				if r.kind == k && r.worked == worked {
-					some = append(some, r)
+				if r.kind != k || r.worked != worked {
+					continue
 				}
+				if len(g.all) == 0 {
+					if !p.clusters {
+						out = append(out, noGauge(k, r))
+					}
+					break
+				}
+				t, ok := r.served(k, g)
+				if !ok {
+					p.as[r.line.number] += ", at a gauge that is not known" // another part's is none of its own
+					continue
+				}
+				if some[t.line.number] == nil {
+					order = append(order, t)
+				}
+				some[t.line.number] = append(some[t.line.number], r)
 			}
-			if len(some) == 0 {
-				continue
+			for _, t := range order {
+				out = append(out, p.at(t, k, some[t.line.number])...)
 			}
-			over, at, ok := p.over(k, worked)
-			if !ok {
-				over, at, ok = p.over(k, false)
-			}
-			if !ok {
-				out = append(out, Finding{Line: some[0].line.number, Name: some[0].name, Got: "a length and a count", Want: "a line with the gauge: " + k.text(gauge.Over{Count: decimal.NewFromInt(12), Span: gauge.MustLength("4 in")}),
-					Why: "without it they can't be held against each other"})
-				continue
-			}
-			var off []Finding
-			wrong, both := 0, 0
-			for _, r := range some {
-				f, bad, n := p.against(over, k, r)
-				off = append(off, f...)
-				wrong, both = wrong+bad, both+n
-			}
-			if other, ok := implied(over, some, true); ok && wrong > 1 && 2*wrong > both && !shifted(off) {
-				off = []Finding{{Line: at.number, Name: name(at, "gauge"), Got: k.text(over), Want: k.text(other),
-					Why: fmt.Sprintf("%s from line %d on agree with their counts at %s, and not at the gauge printed here", plural(both, "length"), some[0].line.number, k.text(other))}}
-			}
-			out = append(out, off...)
 		}
 	}
 	return out
+}
+
+func noGauge(k kind, r relation) Finding {
+	return Finding{Line: r.line.number, Name: r.name, Got: "a length and a count", Want: "a line with the gauge: " + k.text(gauge.Over{Count: decimal.NewFromInt(12), Span: gauge.MustLength("4 in")}),
+		Why: "without it they can't be held against each other"}
+}
+
+// served returns the gauge that a length is held against: of those that may
+// serve it the first at which it is right, else the first.
+func (r relation) served(k kind, g choice) (tension, bool) {
+	may := g.serving(r.line.name, r.section)
+	if len(may) == 0 {
+		return tension{}, false
+	}
+	for _, t := range may {
+		if len(may) > 1 && fits(t.over(k), []relation{r}) {
+			return t, true
+		}
+	}
+	return may[0], true
+}
+
+// at holds lengths against their counts at one gauge.
+func (p *pattern) at(t tension, k kind, some []relation) []Finding {
+	over := t.over(k)
+	var off []Finding
+	wrong, both := 0, 0
+	for _, r := range some {
+		f, bad, n := p.against(over, k, r)
+		off = append(off, f...)
+		wrong, both = wrong+bad, both+n
+	}
+	if other, ok := implied(over, some, true); ok && wrong > 1 && 2*wrong > both && !shifted(off) {
+		return []Finding{{Line: t.line.number, Name: name(t.line, "gauge"), Got: k.text(over), Want: k.text(other),
+			Why: fmt.Sprintf("%s from line %d on agree with their counts at %s, and not at the gauge printed here", plural(both, "length"), some[0].line.number, k.text(other))}}
+	}
+	return off
 }
 
 func name(l line, or string) string {

@@ -26,6 +26,7 @@ const (
 // sides that must be equal, and what must hold for each of them.
 type statement struct {
 	line    line
+	section string // the heading it stands under
 	sides   []side
 	rules   []gauge.Rule
 	centred bool // the terms of a side read the same from either end
@@ -82,8 +83,8 @@ func (p *pattern) statement(l line) (statement, error) {
 	s := statement{line: l}
 	rest, err := p.sides(&s, l.body)
 	if err != nil {
-		if looksEqual.MatchString(l.body) && !strings.HasSuffix(l.body, ".") || errors.Is(err, errKinds) {
-			return s, unreadable(l.number, "%s: %w", l.name, err)
+		if looksEqual.MatchString(l.body) && !strings.HasSuffix(l.body, ".") || errors.Is(err, errKinds) && strings.Contains(l.body, "=") {
+			return s, fmt.Errorf("%s: %w", l.name, err)
 		}
 		return s, errProse
 	}
@@ -113,7 +114,7 @@ func (p *pattern) statement(l line) (statement, error) {
 // understood to its end, a list may be followed by prose.
 func (p *pattern) stray(l line, s statement, rest string) error {
 	if looksEqual.MatchString(l.body) && !strings.HasSuffix(l.body, ".") {
-		return unreadable(l.number, "%s: can't read %s; want a list of sizes with sts, rows, in or cm, the name of a line before it, +, -, x or =, and after a comma a rule (multiple of 6 + 1, odd, even) or centred", l.name, text.Quote(rest))
+		return fmt.Errorf("%s: can't read %s; want a list of sizes with sts, rows, in or cm, the name of a line before it, +, -, x or =, and after a comma a rule (multiple of 6 + 1, odd, even) or centred", l.name, text.Quote(rest))
 	}
 	return errProse
 }
@@ -244,7 +245,7 @@ func (p *pattern) product(s string) (term, string, error) {
 func (p *pattern) item(s string) (term, string, error) {
 	if m := termLength.FindStringSubmatch(s); m != nil {
 		if u, err := gauge.ParseUnit(strings.TrimSuffix(m[2], ".")); err == nil {
-			list := strings.NewReplacer(`"`, "", "″", "", "”", "", "cm", "").Replace(m[1])
+			list := marks.Replace(m[1])
 			return p.fill(term{text: m[0], kind: length, unit: u, list: true}, list, s[len(m[0]):])
 		}
 	}

@@ -1,0 +1,196 @@
+package main
+
+import (
+	"fmt"
+	"regexp"
+	"strconv"
+	"strings"
+
+	"example.com/panelmath/gauge"
+	"example.com/panelmath/grade"
+	"example.com/panelmath/grade/notation"
+)
+
+var (
+	sizesName = regexp.MustCompile(`^(?i:sizes?|sizes? available|to fit sizes?)$`)
+	inOrder   = regexp.MustCompile(`in this order: ([^.]*)\.`)
+	tableCell = regexp.MustCompile(`^\|\s*([^|]*?)\s*\|`)
+	dashSizes = regexp.MustCompile(`^\S+(?:\s*-\s*\S+){2,}$`)
+	listHead  = regexp.MustCompile(`^([^()\[\],]+(?:\s*[(\[][^()\[\]]*[)\]])+)(?:[,;.]|\s*[-–—]|\s*(?:to )?fits?\b|\s*[a-z"″”][^()\[\]]*$)`) // of `2 (4, 6) years`
+	bracketed = regexp.MustCompile(`\s*[(\[][^()\[\]]*[)\]]`)
+	fitting   = regexp.MustCompile(`(?i)\bfits?\b`)
+	listAnd   = regexp.MustCompile(`,? (?:and|&) `)
+	oneSize   = regexp.MustCompile(`(?i)^one size\b`)
+	measureIn = regexp.MustCompile(numberForm + `\s*(` + unitForm + `)`)
+	extent    = regexp.MustCompile(`(?i)\b(?:wide|long|square|deep|tall|high|across|around|diameter|circumference)\b|[\w"″”)] ?(?:\bx\b|×|\bby\b) ?\d`)
+	braces    = regexp.MustCompile(`([)\]]\s*)\{([^{}]*)\}`)
+)
+
+// readSizes finds how many sizes there are and what they are called: in a line
+// `Sizes: XS (S, M, L)`, in a sentence "in this order: XS (S, M, L).", or in a table
+// whose first column is headed Size. Where nothing names them, the length that
+// most lists have is taken.
+func (p *pattern) readSizes() {
+	table, inTable := []string(nil), false
+	for _, l := range p.lines {
+		list := ""
+		if sizesName.MatchString(l.name) && p.sizes == nil {
+			list = l.body
+		} else if m := inOrder.FindStringSubmatch(l.text); m != nil && p.sizes == nil {
+			list = m[1]
+		}
+		if list != "" {
+			list = withoutNotes(list)
+			switch {
+			case oneSize.MatchString(list), measured(list) && strings.EqualFold(l.name, "size"):
+				p.n = 1
+				continue
+			case measured(list):
+				continue
+			}
+			labels, err := labels(list)
+			if err != nil {
+				p.miss(l, fmt.Errorf("sizes: %w", err))
+				continue
+			}
+			p.sizes, p.as[l.number] = labels, "sizes: "+strings.Join(labels, " | ")
+			continue
+		}
+		m := tableCell.FindStringSubmatch(l.text)
+		switch {
+		case m == nil:
+			inTable = false
+		case strings.EqualFold(m[1], "size") && table == nil:
+			inTable = true
+		case inTable && !strings.HasPrefix(m[1], "---"):
+			table = append(table, m[1])
+			p.as[l.number] = "size " + m[1]
+		}
+	}
+	if p.sizes == nil && len(table) <= grade.MaxSizes {
+		p.sizes = table
+	}
+	switch {
+	case p.sizes != nil:
+		p.n = len(p.sizes)
+	case p.n == 0:
+		p.n = p.usual()
+	}
+}
+
+// measured reports whether what stands behind "Size:" is how large the one size
+// is: `7 in (18 cm) square`, `10 in wide, 60 in long`.
+func measured(list string) bool {
+	units := map[string]bool{}
+	for _, m := range measureIn.FindAllStringSubmatch(list, -1) {
+		if u, err := gauge.ParseUnit(strings.TrimSuffix(m[1], ".")); err == nil {
+			units[u.String()] = true
+		}
+	}
+	return len(units) > 1 || len(units) == 1 && extent.MatchString(list)
+}
+
+// plain writes numbers and brackets of a line as they are read: 1,200 yd as
+// 1200 yd, and the third kind of bracket, `S (M) [L] {XL}`, as the second.
+func (l *line) plain() {
+	l.text, l.body = braces.ReplaceAllString(l.text, "$1[$2]"), braces.ReplaceAllString(l.body, "$1[$2]")
+	l.withoutCommas()
+}
+
+var dashes = regexp.MustCompile(`\b\d+(?:\.\d+)?(?:-\d+(?:\.\d+)?){2,}\b`)
+
+// bracketed writes lists of the form a-b-c, of as many values as there are sizes,
+// as a (b, c): within a line a dash may stand for anything.
+func (p *pattern) bracketed() {
+	if p.n < 3 {
+		return
+	}
+	write := func(s string) string {
+		return dashes.ReplaceAllStringFunc(s, func(list string) string {
+			values := strings.Split(list, "-")
+			if len(values) != p.n {
+				return list
+			}
+			return values[0] + " (" + strings.Join(values[1:], ", ") + ")"
+		})
+	}
+	for i := range p.lines {
+		l := &p.lines[i]
+		if !sizesName.MatchString(l.name) && !l.aside {
+			l.text, l.body = write(l.text), write(l.body)
+		}
+	}
+}
+
+// withoutNotes leaves out how large sizes are that have names:
+// `Small (34 in), Medium (38 in)`.
+func withoutNotes(list string) string {
+	if first, _, _ := strings.Cut(list, "("); measureIn.MatchString(first) {
+		return list
+	}
+	return bracketed.ReplaceAllStringFunc(list, func(note string) string {
+		if measureIn.MatchString(note) || fitting.MatchString(note) {
+			return ""
+		}
+		return note
+	})
+}
+
+// labels reads what the sizes are called.
+func labels(list string) (grade.Run[string], error) {
+	list = strings.TrimSuffix(strings.TrimSpace(list), ".")
+	if m := listHead.FindStringSubmatch(list); m != nil {
+		list = m[1]
+	}
+	if !strings.ContainsAny(list, "([") {
+		list = listAnd.ReplaceAllString(list, ", ")
+	}
+	if first, rest, ok := strings.Cut(list, ","); ok && !strings.ContainsAny(list, "([") {
+		list = first + " (" + rest + ")"
+	}
+	if dashSizes.MatchString(list) && !strings.ContainsAny(list, "([,") {
+		parts := strings.Split(list, "-")
+		for i := range parts {
+			parts[i] = strings.TrimSpace(parts[i])
+		}
+		list = parts[0] + " (" + strings.Join(parts[1:], ", ") + ")"
+	}
+	return notation.Read(list, 0, func(s string) (string, error) {
+		label, _, _ := strings.Cut(s, " = ")
+		return label, nil
+	})
+}
+
+// usual returns the length that most lists of the text have.
+func (p *pattern) usual() int {
+	many := map[int]int{}
+	best := 1
+	for _, l := range p.lines {
+		if !hasNumber(l.text) {
+			continue
+		}
+		for _, s := range listIn.FindAllString(l.text, -1) {
+			n := values(s)
+			if n < 2 || n > grade.MaxSizes {
+				continue
+			}
+			many[n]++
+			if best == 1 || many[n] > many[best] {
+				best = n
+			}
+		}
+	}
+	return best
+}
+
+// label returns what size i is called: its label, or its number. The one size of
+// a text needs no name.
+func (p *pattern) label(i int) string {
+	switch {
+	case i < 0 || p.n == 1:
+		return ""
+	case i < len(p.sizes):
+		return p.sizes[i]
+	}
+	return strconv.Itoa(i + 1)
+}
