@@ -5,8 +5,10 @@
 //	go run ./examples/proof < pattern.md      the same from standard input
 //	go run ./examples/proof -read pattern.md  what was read out of each line, and which lines were not
 //
-// The exit status is 0 if there is nothing to find, 1 if there is, and 2 for a
-// text that can't be read: then one line says which line and why.
+// The exit status is 1 if there is something to find; else 2 if a line that looks
+// like one to check can't be read; else 0. Such lines are told on standard error,
+// each with its cause, and the rest of the text is checked without them. A text
+// that can't be read at all is refused with status 2 and one line that says why.
 package main
 
 import (
@@ -49,14 +51,15 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 	if err != nil {
 		return fail(err)
 	}
-	all, err := p.check()
-	if err != nil {
-		return fail(err)
-	}
+	all := p.check()
 	if *asRead {
 		return write(stdout, stderr, p.report(), 0)
 	}
 	status, out := 0, []Finding{}
+	if len(p.missed) > 0 {
+		status = 2
+		fmt.Fprint(stderr, p.unchecked())
+	}
 	for _, f := range all {
 		if !f.Remark {
 			status = 1

@@ -29,7 +29,8 @@ type pattern struct {
 	blocks       []block
 	tied         map[string]bool // pairs that hang on counts: line and place in it
 	why          map[int]bool    // lines that explain a number of one size
-	open         []line          // rows of a piece that is not at its end
+	open         block           // rows of a piece that is not at its end
+	missed       []missed        // lines that look like ones to check and can't be read
 	as           map[int]string  // what a line was read as, for report
 }
 
@@ -63,7 +64,7 @@ func read(s string) (*pattern, error) {
 	for _, l := range lines {
 		switch {
 		case l.aside && rowLine.MatchString(strings.TrimLeft(l.body, "/ ")):
-			p.endBlock() // a row passed over: those after it stand on their own
+			p.cutBlock() // a row passed over: those after it stand on their own
 			continue
 		case l.text == "":
 			continue
@@ -364,11 +365,8 @@ func (p *pattern) over(k kind, worked bool) (over gauge.Over, l line, ok bool) {
 }
 
 // check returns what does not agree.
-func (p *pattern) check() ([]Finding, error) {
-	all, err := p.rows()
-	if err != nil {
-		return nil, err
-	}
+func (p *pattern) check() []Finding {
+	all := p.rows()
 	all = append(all, p.body()...)
 	all = append(all, p.hooks()...)
 	all = append(all, p.twice()...)
@@ -388,7 +386,7 @@ func (p *pattern) check() ([]Finding, error) {
 	all = append(all, units(p, slices.DeleteFunc(slices.Clone(p.inBoth), func(x pair) bool { return p.tied[x.id()] }))...)
 	all = append(all, p.measures(append(pieces, house...))...)
 	all = append(all, p.yarn()...)
-	return sorted(all), nil
+	return sorted(all)
 }
 
 // report says how every line with a number in it was read.

@@ -169,7 +169,7 @@ func TestUnreadable(t *testing.T) {
 		{"unit of an equation", "\nBack width: 20 inn = 80 sts", `line 2: Back width: can't read " inn = 80 sts"; want a list of sizes with sts, rows, in or cm, the name of a line before it, +, -, x or =, and after a comma a rule (multiple of 6 + 1, odd, even) or centred`},
 		{"unlike things", "Back: 20 sts + 3 rows = 80 sts", `line 1: Back: adds or multiplies unlike things: "3 rows" beside "20 sts"`},
 		{"gauge", "Gauge: 12 sts = 4 inn", `line 1: Gauge: parse count over a span: "12 sts = 4 inn": unknown unit "inn"`},
-		{"row", "Row 1: Fhdc 20.\nRow 2: Hdc in each stt across.", `line 2: column 20: read "stt", want st or a ch-m sp; // before a row passes it over`},
+		{"row", "Row 1: Fhdc 20.\nRow 2: Hdc in each stt across.", `line 2: not checked: column 20: read "stt", want st or a ch-m sp`},
 		{"yarn with a comma", "Yarn: 6 skeins of 200 yd, 1,150 yd", `line 1: Yarn: a comma in the number "1,150"; write 1150`},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -177,6 +177,43 @@ func TestUnreadable(t *testing.T) {
 			require.Equal(t, 2, code)
 			require.Empty(t, out)
 			require.Equal(t, c.want+"\n", errs)
+		})
+	}
+}
+
+// TestNotChecked: a row that can't be read is told, and the rest of the text is
+// checked as far as that is honest. Invented texts.
+func TestNotChecked(t *testing.T) {
+	for _, c := range []struct {
+		name, text, out, errs string
+		code                  int
+	}{
+		{"rows after it begin afresh", "Row 1: Fsc 20. (20 sc)\nRow 2: Sc in each stt. (25 sc)\nRow 3: Ch 1, sc in each st across. (25 sc)\nRow 4: Ch 1, sc in each st across. (26 sc)",
+			"line 4, Row 4: got 26, want 25: the row makes 25\n", "line 2: not checked: column 19: read \"stt\", want st or a ch-m sp\n", 1},
+		{"nothing else is wrong", "Row 1: Fsc 20. (20 sc)\nRow 2: Sc in each stt. (20 sc)\nRow 3: Ch 1, sc in each st across.\nRow 4: Ch 1, sc in each st across. (25 sc)",
+			"", "line 2: not checked: column 19: read \"stt\", want st or a ch-m sp\n", 2},
+		{"rows before it", "Row 1: Fsc 20. (20 sc)\nRow 2: Ch 1, sc in each st across. (21 sc)\nRow 3: Sc in each stt.",
+			"line 2, Row 2: got 21, want 20: the row makes 20\n", "line 3: not checked: column 19: read \"stt\", want st or a ch-m sp\n", 1},
+		{"other lines", "Row 1: Sc in each stt.\nBust: 34 in = 87 cm",
+			"line 2, Bust: got 34 in, want 87 cm: 34 in beside 87 cm\n", "line 1: not checked: column 19: read \"stt\", want st or a ch-m sp\n", 1},
+		{"rows worked again that were not read", "Row 1: Fsc 20. (20 sc)\nRow 2: Sc in each stt.\nRow 3: Ch 1, sc in each st across. (20 sc)\nRep Rows 2-3 4 more times. (20 sc)\nRep Row 3 2 more times.",
+			"", "line 2: not checked: column 19: read \"stt\", want st or a ch-m sp\nline 4: not checked: it reaches back to a line that is not checked\nline 5: not checked: it reaches back to a line that is not checked\n", 2},
+		{"rows worked again that were", "Row 1: Sc in each stt.\nRow 2: Ch 1, sc in each st across. (20 sc)\nRow 3: Ch 1, sc2tog, sc in each st across. (19 sc)\nRep Rows 2-3 4 more times. (14 sts)",
+			"line 4: got 14, want 15: the row makes 15\n", "line 1: not checked: column 19: read \"stt\", want st or a ch-m sp\n", 1},
+		{"rows to be worked in all", "Row 1: Fsc 20. (20 sc)\nWork Rows 2–3 a total of 4 times.\nRow 2: Ch 1, sc in each st across. (20 sc)\nRow 3: Sc in each stt.\nRow 10: Ch 1, sc in each st across. (20 sc)",
+			"", "line 2: not checked: it reaches on to a line that is not checked\nline 4: not checked: column 19: read \"stt\", want st or a ch-m sp\n", 2},
+		{"a comment in their place", "Row 1: Fsc 20. (20 sc)\n// Row 2: in seed stitch\nRow 3: Ch 1, sc in each st across. (20 sc)\nRep Rows 2-3 4 more times.",
+			"", "line 4: not checked: it reaches back to a line that is not checked\n", 2},
+		{"the columns of the line as it is printed", "Row 1: Ch 3 (counts as first dc), sk first st, dc in each stt.",
+			"", "line 1: not checked: column 59: read \"stt\", want st or a ch-m sp\n", 2},
+		{"a list too short cuts the rows as well", "Sizes: S (M, L)\nRow 1: Fsc 20 (22, 24). 20 (22, 24) sc\nRow 2: Ch 1, sc in next 20 (22) sts.\nRow 3: Ch 1, sc in each st across. 20 (22, 24) sc\nRow 4: Ch 1, sc in each st across. 20 (22, 25) sc",
+			"line 3, Row 2: got 20 (22): a list of 2 values where the text has 3 sizes\nline 5, Row 4, size L: got 25, want 24: the row makes 24\n", "", 1},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			code, out, errs := cli(c.text)
+			require.Equal(t, c.out, out)
+			require.Equal(t, c.errs, errs)
+			require.Equal(t, c.code, code)
 		})
 	}
 }

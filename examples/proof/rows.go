@@ -14,10 +14,13 @@ import (
 	"example.com/panelmath/panel/row"
 )
 
-// block is rows that belong together: those of one piece.
+// block is rows that belong together: those of one piece, or a stretch of them
+// where rows before it or after it are not read.
 type block struct {
-	lines []line
-	text  proof.Text
+	lines         []line
+	said          []string // the lines as package proof reads them
+	text          proof.Text
+	after, before bool // it stands after, or before, rows that are not read
 }
 
 var (
@@ -77,72 +80,85 @@ func (p *pattern) isRow(l line) bool { return !l.heading && rowLine.MatchString(
 func (p *pattern) addRow(l line) {
 	p.as[l.number] = "row"
 	if rowUntil.MatchString(l.text) { // nobody knows how many rows that makes
-		p.endBlock()
+		p.cutBlock()
 		p.as[l.number] = "rows without a number; those after it are checked from their own counts on"
 		return
 	}
-	if b := p.open; len(b) > 0 && rowFirst.MatchString(l.text) && !(len(b) == 1 && rowChain.MatchString(usual(b[0].text))) {
+	if b := p.open.lines; rowFirst.MatchString(l.text) && !(len(b) == 1 && rowChain.MatchString(usual(b[0].text))) {
 		p.endBlock()
 	}
-	p.open = append(p.open, l)
+	p.open.lines = append(p.open.lines, l)
 }
 
 func (p *pattern) endBlock() {
-	if len(p.open) > 0 {
-		p.blocks = append(p.blocks, block{lines: p.open})
+	if len(p.open.lines) > 0 {
+		p.blocks = append(p.blocks, p.open)
 	}
-	p.open = nil
+	p.open = block{}
+}
+
+// cutBlock ends the rows so far where rows follow that can't be worked: what
+// comes after them is another stretch of the same piece.
+func (p *pattern) cutBlock() {
+	p.open.before = true
+	p.endBlock()
+	p.open.after = true
 }
 
 // rows reads the rows of every piece and lets package panel/proof work them.
-func (p *pattern) rows() ([]Finding, error) {
+func (p *pattern) rows() []Finding {
 	var out []Finding
 	for i := range p.blocks {
-		b := &p.blocks[i]
-		if slices.ContainsFunc(b.lines, func(l line) bool { return len(p.lists(l)) > 0 }) {
-			continue // a list of another length is a finding, and can't be worked
+		whole := p.blocks[i]
+		p.blocks[i].text = proof.Text{} // of a piece that is cut nobody can say how many rows it has
+		runs := p.runs(whole)
+		if len(runs) == 1 && len(runs[0].lines) == len(whole.lines) {
+			p.blocks[i] = runs[0]
 		}
-		if err := b.read(p.terms); err != nil {
-			return nil, err
+		for _, b := range runs {
+			out = append(out, p.run(&b)...)
 		}
-		if b.text.Sizes > 1 && b.text.Sizes != p.n {
-			return nil, unreadable(b.lines[0].number, "rows for %d sizes in a text for %d", b.text.Sizes, p.n)
-		}
-		found, err := proof.Check(b.text, nil)
-		if err != nil {
-			return nil, unreadable(b.lines[0].number, "rows: %w", err)
-		}
-		out = append(out, b.spaces()...)
-		told, found := b.renumbered(found)
-		for _, f := range told {
-			f.Size = b.sizeLabel(p, f.at)
-			out = append(out, f.Finding)
-		}
-		out = append(out, p.worked(b, found)...)
 	}
-	return out, nil
+	return out
 }
 
-// read reads the rows, line for line as they stand in the text.
-func (b *block) read(terms row.Terms) error {
+// run works rows that were read.
+func (p *pattern) run(b *block) []Finding {
+	found, err := proof.Check(b.text, nil)
+	if err != nil {
+		p.miss(b.lines[0], fmt.Errorf("the rows from here on: %w", err))
+		return nil
+	}
+	out := b.spaces()
+	told, found := b.renumbered(found)
+	for _, f := range told {
+		f.Size = b.sizeLabel(p, f.at)
+		out = append(out, f.Finding)
+	}
+	return append(out, p.worked(b, found)...)
+}
+
+// parse reads the rows, line for line as they stand in the text. An error says in
+// which of them it is, and why.
+func (b *block) parse(terms row.Terms) (at int, err error) {
 	var s strings.Builder
-	first, told := b.lines[0].number, map[string]string{}
+	first := b.lines[0].number
 	for i, l := range b.lines {
 		if i > 0 {
 			s.WriteString(strings.Repeat("\n", l.number-b.lines[i-1].number))
 		}
-		s.WriteString(said(usual(l.text), told))
+		s.WriteString(b.said[i])
 	}
-	var err error
 	b.text, err = proof.Parse(s.String(), terms)
 	var syntax *row.SyntaxError
 	if errors.As(err, &syntax) {
-		at := *syntax
-		at.Line += first - 1
-		return unreadable(at.Line, "%s; // before a row passes it over", strings.TrimPrefix(at.Error(), "row: line "+strconv.Itoa(at.Line)+", "))
+		at = slices.IndexFunc(b.lines, func(l line) bool { return l.number == syntax.Line+first-1 })
+		e := *syntax
+		e.Col = column(b.lines[at].text, b.said[at], e.Col)
+		return at, errors.New(strings.TrimPrefix(e.Error(), "row: line "+strconv.Itoa(e.Line)+", "))
 	}
 	if err != nil {
-		return unreadable(first, "the rows from here on: %w", err)
+		return 0, fmt.Errorf("the rows from here on: %w", err)
 	}
 	for i := range b.text.Lines {
 		l := &b.text.Lines[i]
@@ -156,7 +172,7 @@ func (b *block) read(terms row.Terms) error {
 			}
 		}
 	}
-	return nil
+	return 0, nil
 }
 
 // worked turns the findings of a piece into those of the text. A row that is off

@@ -206,12 +206,16 @@ func groups(p work.Places) []int {
 	return out
 }
 
-// printed returns the stitches printed at the end of a line; 0 for none.
+// printed returns the stitches printed at the end of a line; 0 where no count
+// tells all of them.
 func printed(l *Line, size int) int {
-	if len(l.Count) == 1 && l.Count[0].Of == row.NoStitch && !l.Count[0].Spaces {
-		return min(l.Count[0].N[size], gauge.MaxCount)
+	if len(l.Count) != 1 || l.Count[0].Spaces {
+		return 0
 	}
-	return 0
+	if of := l.Count[0].Of; of != row.NoStitch && !slices.Equal(l.Row.Stitches(), []row.Stitch{of}) {
+		return 0
+	}
+	return min(l.Count[0].N[size], gauge.MaxCount)
 }
 
 // repeat works rows again that stand before line i.
