@@ -30,9 +30,18 @@ type pattern struct {
 	tied         map[string]bool // pairs that hang on counts: line and place in it
 	why          map[int]bool    // lines that explain a number of one size
 	open         block           // rows of a piece that is not at its end
+	places       int             // how many stitches may still be worked
+	tries        int             // what looking for a wrong row number has cost so far
 	missed       []missed        // lines that look like ones to check and can't be read
 	as           map[int]string  // what a line was read as, for report
 }
+
+// How many stitches the rows of a text may work: enough for garments in many
+// sizes, and more for a long text, yet no more than a moment's work.
+const (
+	mostWork    = 3_000_000
+	workPerByte = 40
+)
 
 // tension is a line with a gauge. One direction alone leaves the other zero.
 type tension struct {
@@ -49,7 +58,7 @@ func read(s string) (*pattern, error) {
 	if err != nil {
 		return nil, err
 	}
-	p := &pattern{lines: lines, names: map[string]statement{}, as: map[int]string{}, why: map[int]bool{}, tied: map[string]bool{}}
+	p := &pattern{lines: lines, names: map[string]statement{}, as: map[int]string{}, why: map[int]bool{}, tied: map[string]bool{}, places: mostWork + workPerByte*len(s)}
 	if err := p.readSizes(); err != nil {
 		return nil, err
 	}

@@ -3,6 +3,7 @@ package main
 import (
 	"bytes"
 	"flag"
+	"fmt"
 	"os"
 	"path/filepath"
 	"strings"
@@ -160,6 +161,45 @@ func TestUsualWays(t *testing.T) {
 			require.Equal(t, c.want, out)
 			require.Equal(t, c.want != "", code == 1)
 		})
+	}
+}
+
+// TestPieces: what belongs to one piece, and what is told of it. Invented texts.
+func TestPieces(t *testing.T) {
+	for _, c := range []struct{ name, text, want string }{
+		{"row 1 is worked into the foundation row", "Foundation row: Fsc 20. (20 sc)\nRow 1: Ch 1, sc in each st across. (25 sc)", "line 2, Row 1: got 25, want 20: the row makes 20\n"},
+		{"and into the setup row", "Ch 21.\nFoundation row: Sc in 2nd ch from hook, sc in each ch across. (20 sc)\nSetup row: Ch 1, sc in each st across. (20 sc)\nRow 1: Ch 1, sc in each st across. (25 sc)", "line 4, Row 1: got 25, want 20: the row makes 20\n"},
+		{"another foundation row is another piece", "Foundation row: Fsc 20. (20 sc)\nRow 1: Ch 1, sc in each st across. (20 sc)\nFoundation row: Fsc 30. (30 sc)\nRow 1: Ch 1, sc in each st across. (30 sc)", ""},
+		{"a repeat counted by kind", "Row 1: Fsc 20. (20 sc)\nRow 2: Ch 1, sc2tog, sc in each st across. (19 sc)\nRepeat Row 2 5 more times. (14 sc)", ""},
+		{"a number left out", "Row 1: Fsc 20. (20 sc)\nRow 2: Ch 1, sc in each st across. (20 sc)\nRow 4: Ch 1, sc in each st across. (20 sc)\nRow 5: Ch 1, sc in each st across. (20 sc)", "line 3, Row 4: got 4, want 3: this is row 3\n"},
+		{"a number twice", "Row 1: Fsc 20. (20 sc)\nRow 2: Ch 1, sc in each st across. (20 sc)\nRow 2: Ch 1, sc in each st across. (20 sc)\nRow 3: Ch 1, sc in each st across. (20 sc)", "line 3, Row 2: got 2, want 3: this is row 3\n"},
+		{"a size that does not fit", "Sizes: S (M, L)\nRow 1: Fsc 20 (22, 24). 20 (22, 24) sc\nRow 2: Ch 1, sc in next 21 (22, 24) sts. 22 (24, 26) sc\nRow 3: Ch 1, 2 sc in next st, sc in each st to last st, 2 sc in last st. 24 (24, 26) sc",
+			"line 3, Row 2, size S: got 21 used, want 20: the row before has 20 to work into: 1 short\n" +
+				"line 3, Row 2: got 22 (24, 26), want unknown (22, 24): the row makes unknown (22, 24); that is the count of the next row, printed one row early\n"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			_, out, errs := cli(c.text)
+			require.Empty(t, errs)
+			require.Equal(t, c.want, out)
+		})
+	}
+}
+
+// TestWork: wrong row numbers cost little more than right ones, however many
+// pieces have one. Counted, not timed: stitches worked, and lines tried.
+func TestWork(t *testing.T) {
+	piece := "SQUARE\nRow 1: Fsc 300. (300 sc)\nRow 2: Ch 1, sc in each st across. (300 sc)\nRows 3-300: Rep Row 2.\nRow 302: Ch 1, sc in each st across.\nRow 303: Ch 1, sc in each st across.\n"
+	long := "Sizes: 1 (2, 3, 4, 5)\nRow 1: Fsc 100 (110, 120, 130, 140).\n"
+	for i := range 400 {
+		long += fmt.Sprintf("Row %d: Ch 1, sc in each st across.\n", i+2+i/200)
+	}
+	for _, text := range []string{strings.Repeat(piece, 90), long} {
+		p, err := read(text)
+		require.NoError(t, err)
+		all := p.places
+		require.NotEmpty(t, p.rows())
+		require.Less(t, all-p.places, 500_000)
+		require.Less(t, p.tries, 10_000)
 	}
 }
 

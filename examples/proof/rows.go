@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"regexp"
@@ -8,7 +9,6 @@ import (
 	"strconv"
 	"strings"
 
-	"example.com/panelmath/gauge"
 	"example.com/panelmath/grade"
 	"example.com/panelmath/panel/proof"
 	"example.com/panelmath/panel/row"
@@ -20,6 +20,7 @@ type block struct {
 	lines         []line
 	said          []string // the lines as package proof reads them
 	text          proof.Text
+	begun         int  // how far it has begun: see begins
 	after, before bool // it stands after, or before, rows that are not read
 }
 
@@ -84,10 +85,35 @@ func (p *pattern) addRow(l line) {
 		p.as[l.number] = "rows without a number; those after it are checked from their own counts on"
 		return
 	}
-	if b := p.open.lines; rowFirst.MatchString(l.text) && !(len(b) == 1 && rowChain.MatchString(usual(b[0].text))) {
+	if n := begins(l); n > 0 && (n <= p.open.begun || p.open.begun == 0) {
 		p.endBlock()
 	}
+	p.open.begun = cmp.Or(begins(l), rowsBegun)
 	p.open.lines = append(p.open.lines, l)
+}
+
+// The rows with which a piece begins stand in this order. One that does not come
+// after those before it is of another piece.
+const (
+	chainBegun = iota + 1
+	foundationBegun
+	setupBegun
+	rowsBegun
+)
+
+// begins says with which of these rows a line begins; 0 where it is any other.
+func begins(l line) int {
+	switch m := strings.ToLower(rowFirst.FindString(usual(l.text))); {
+	case strings.HasPrefix(m, "ch"):
+		return chainBegun
+	case strings.HasPrefix(m, "foundation"):
+		return foundationBegun
+	case strings.HasPrefix(m, "setup"):
+		return setupBegun
+	case m != "":
+		return rowsBegun
+	}
+	return 0
 }
 
 func (p *pattern) endBlock() {
@@ -124,13 +150,13 @@ func (p *pattern) rows() []Finding {
 
 // run works rows that were read.
 func (p *pattern) run(b *block) []Finding {
-	found, err := proof.Check(b.text, nil)
+	found, err := proof.CheckWithin(b.text, nil, &p.places)
 	if err != nil {
 		p.miss(b.lines[0], fmt.Errorf("the rows from here on: %w", err))
 		return nil
 	}
-	out := b.spaces()
-	told, found := b.renumbered(found)
+	var out []Finding
+	told, found := p.renumbered(b, found)
 	for _, f := range told {
 		f.Size = b.sizeLabel(p, f.at)
 		out = append(out, f.Finding)
@@ -292,111 +318,96 @@ type sized struct {
 	at int
 }
 
-// misnumbered counts the findings that one wrong row number may bring about.
+// misnumbered returns the line of the first finding that one wrong number of a
+// row may bring about; 0 for none.
 func misnumbered(found []proof.Finding) int {
-	n := 0
 	for _, f := range found {
 		if f.Kind == proof.KindNumber || f.Kind == proof.KindAgain || f.Kind == proof.KindSide {
-			n++
+			return f.Line
 		}
 	}
-	return n
+	return 0
 }
 
-// mostWork is how many stitches may be worked in all that renumbered tries.
-const mostWork = 5_000_000
+// mostTries is how many lines, in all sizes, may be counted in all that
+// renumbered tries in a text.
+const mostTries = 500_000
 
-// work is about how many stitches the rows of a piece work: as many in each row
-// as the largest number of the piece.
-func (b *block) work() int {
-	most, rows := 1, 0
-	for _, l := range b.lines {
-		for _, s := range digits.FindAllString(l.text, -1) {
-			if n, err := strconv.Atoi(s); err == nil && n <= gauge.MaxCount {
-				most = max(most, n)
-			}
-		}
-	}
-	for _, l := range b.text.Lines {
-		rows += l.Rows
-		if l.Again != nil {
-			rows += slices.Max(l.Again.Times) * (l.Again.To - l.Again.From + 1)
-		}
-		if rows > mostWork {
-			return rows
-		}
-	}
-	return rows * most * b.text.Sizes
-}
-
-var digits = regexp.MustCompile(`\d+`)
-
-// renumbered looks for one number of a row label, or of a line that works rows
-// again, that puts everything after it off. Each such number is changed in turn;
-// the change that leaves nothing is told, instead of all that follows from it.
-func (b *block) renumbered(found []proof.Finding) ([]sized, []proof.Finding) {
-	n := misnumbered(found)
-	if n < 2 {
+// renumbered looks for the number that puts the first row number off that is
+// wrong: the last one of a label `Rows 5–7` before it, or one of a line that works
+// rows again. Each is changed in turn; the change that leaves nothing is told,
+// instead of all that follows from it.
+func (p *pattern) renumbered(b *block, found []proof.Finding) ([]sized, []proof.Finding) {
+	last := slices.IndexFunc(b.text.Lines, func(l proof.Line) bool { return l.Place == misnumbered(found) })
+	if last < 0 {
 		return nil, found
 	}
-	left := mostWork
+	numbers := slices.Clone(b.text.Lines) // rows without work: their numbers alone are counted
+	for i := range numbers {
+		numbers[i].Row, numbers[i].Count = row.Row{}, nil
+	}
 	var best []sized
 	try := func(i int, f sized, change func(*proof.Line)) {
-		if left -= b.work(); left < 0 || best != nil {
+		if p.tries += len(numbers) * b.text.Sizes; p.tries > mostTries || best != nil {
 			return
 		}
-		t := b.text
-		t.Lines = slices.Clone(t.Lines)
-		l := &t.Lines[i]
-		l.From = slices.Clone(l.From)
-		if l.Again != nil {
-			again := *l.Again
-			again.Times = slices.Clone(again.Times)
-			l.Again = &again
+		changed := func(lines []proof.Line) proof.Text {
+			t := b.text
+			t.Lines = slices.Clone(lines)
+			l := &t.Lines[i]
+			l.From = slices.Clone(l.From)
+			if l.Again != nil {
+				again := *l.Again
+				again.Times = slices.Clone(again.Times)
+				l.Again = &again
+			}
+			change(l)
+			return t
 		}
-		change(l)
-		rest, err := proof.Check(t, nil)
+		if counted, err := proof.Check(changed(numbers), nil); err != nil || misnumbered(counted) > 0 {
+			return
+		}
+		rest, err := proof.CheckWithin(changed(b.text.Lines), nil, &p.places)
 		if err != nil || misnumbered(rest) > 0 || len(rest) >= len(found) {
 			return
 		}
-		f.Line, f.Name = l.Place, b.text.Lines[i].Label
+		f.Line, f.Name = b.text.Lines[i].Place, b.text.Lines[i].Label
 		best, found = []sized{f}, rest
 	}
-	for i, l := range b.text.Lines {
-		switch {
-		case best != nil:
-			return best, found
+	for i := last; i >= 0 && best == nil; i-- {
+		switch l := b.text.Lines[i]; {
 		case l.Again != nil:
 			b.again(i, found, try)
 		case l.From != nil:
 			b.label(i, try)
+			if i < last {
+				return best, found
+			}
 		}
 	}
 	return best, found
 }
 
-// label tries other numbers in the label of a row.
+// label tries other numbers in the label of several rows. That of a single row is
+// told where it stands.
 func (b *block) label(i int, try func(int, sized, func(*proof.Line))) {
 	l := b.text.Lines[i]
+	if l.Rows == 1 {
+		return
+	}
 	for _, d := range []int{-3, -2, -1, 1, 2, 3} {
-		if l.Rows > 1 && l.Rows+d > 0 { // the second number of Rows 5–7
-			try(i, sized{Finding{Got: "rows to " + strconv.Itoa(l.From[0]+l.Rows-1), Want: "rows to " + strconv.Itoa(l.From[0]+l.Rows+d-1), Why: "the rows after it are numbered so"}, -1},
-				func(x *proof.Line) { x.Rows += d })
-			if l.From[0]-d > 0 {
-				try(i, sized{Finding{Got: "rows from " + strconv.Itoa(l.From[0]), Want: "rows from " + strconv.Itoa(l.From[0]-d), Why: "the rows before and after it are numbered so"}, -1},
-					func(x *proof.Line) {
-						x.Rows += d
-						for s := range x.From {
-							x.From[s] -= d
-						}
-					})
-			}
+		if l.Rows+d < 1 {
+			continue
 		}
-		if l.From[0]+d > 0 {
-			try(i, sized{Finding{Got: "row " + strconv.Itoa(l.From[0]), Want: "row " + strconv.Itoa(l.From[0]+d), Why: "the rows before and after it are numbered so"}, -1},
+		to := l.From[0] + l.Rows - 1 // the second number of Rows 5–7
+		try(i, sized{Finding{Got: "rows to " + strconv.Itoa(to), Want: "rows to " + strconv.Itoa(to+d), Why: "the rows after it are numbered so"}, -1},
+			func(x *proof.Line) { x.Rows += d })
+		if l.From[0]-d > 0 {
+			try(i, sized{Finding{Got: "rows from " + strconv.Itoa(l.From[0]), Want: "rows from " + strconv.Itoa(l.From[0]-d), Why: "the rows before and after it are numbered so"}, -1},
 				func(x *proof.Line) {
+					x.Rows += d
 					for s := range x.From {
-						x.From[s] += d
+						x.From[s] -= d
 					}
 				})
 		}
@@ -455,27 +466,6 @@ func (b *block) again(i int, found []proof.Finding, try func(int, sized, func(*p
 			}
 		}
 	}
-}
-
-var chainSpace = regexp.MustCompile(`\bch[ -](\d+)\b`)
-
-// spaces holds the size of chain spaces in a count against the chains of its row.
-func (b *block) spaces() []Finding {
-	var out []Finding
-	for _, l := range b.text.Lines {
-		for _, c := range l.Count {
-			made := map[string]bool{}
-			for _, m := range chainSpace.FindAllStringSubmatch(l.Row.String(), -1) {
-				made[m[1]] = true
-			}
-			if want := strconv.Itoa(int(c.Space)); c.Spaces && c.Space > 0 && len(made) == 1 && !made[want] {
-				for m := range made {
-					out = append(out, Finding{Line: l.Place, Name: l.Label, Got: "ch-" + want + " sps", Want: "ch-" + m + " sps", Why: "the row makes spaces of ch " + m})
-				}
-			}
-		}
-	}
-	return out
 }
 
 // count returns the number of stitches that most counts of a piece print, and
