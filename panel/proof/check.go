@@ -156,7 +156,26 @@ type maker struct {
 }
 
 // numbered says on which line the rows from one number to another stand.
-type numbered struct{ from, to, line int }
+type numbered struct {
+	from, to, line int
+	again          []numbered // where that line works these rows again, over and over
+}
+
+// at cuts a stretch at the first of its rows from n on that stand on another line.
+func (x numbered) at(n, to int) numbered {
+	to = min(to, x.to)
+	if x.again == nil {
+		return numbered{from: n, to: to, line: x.line}
+	}
+	first, last := x.again[0].from, x.again[len(x.again)-1].to
+	k := first + (n-x.from)%(last-first+1)
+	for _, a := range x.again {
+		if k <= a.to {
+			return numbered{from: n, to: min(to, n+a.to-k), line: a.line}
+		}
+	}
+	return numbered{from: n, to: n, line: x.line}
+}
 
 func (m *maker) all() {
 	for i := 0; i < len(m.t.Lines); i++ {
@@ -189,7 +208,7 @@ func (m *maker) row(i int) {
 	if l.From != nil {
 		first = l.From[m.size]
 	}
-	m.lines = append(m.lines, numbered{first, first + l.Rows - 1, i})
+	m.lines = append(m.lines, numbered{from: first, to: first + l.Rows - 1, line: i})
 	for k := range l.Rows {
 		before, known := m.places, m.known
 		m.once(l.Row, l.Count)
@@ -345,21 +364,20 @@ func printed(l *Line, size int) int {
 // the first number that no line has.
 func (m *maker) stand(from, to int) (lines []numbered, missing int) {
 	for from <= to {
-		end, line := to, -1
-		for k := len(m.lines) - 1; k >= 0 && line < 0; k-- { // the last that has the number
+		end, found := to, false
+		for k := len(m.lines) - 1; k >= 0 && !found; k-- { // the last that has the number
 			m.left--
 			switch x := m.lines[k]; {
 			case x.from <= from && from <= x.to:
-				end, line = min(end, x.to), x.line
+				lines, found = append(lines, x.at(from, end)), true
 			case from < x.from:
 				end = min(end, x.from-1)
 			}
 		}
-		if line < 0 {
+		if !found {
 			return nil, from
 		}
-		lines = append(lines, numbered{from, end, line})
-		from = end + 1
+		from = lines[len(lines)-1].to + 1
 	}
 	return lines, 0
 }
@@ -376,6 +394,9 @@ func (m *maker) repeat(i, times int) {
 		r.again = fmt.Sprintf("there is no row %d before it to work again", missing)
 		m.known = false
 		return
+	}
+	if first := m.from(l); first > 0 {
+		m.lines = append(m.lines, numbered{first, first + l.Rows - 1, i, lines})
 	}
 	for k := range times {
 		before, known := m.places, m.known

@@ -173,7 +173,7 @@ func (p *parser) items(depth int) []Item {
 			p.starts = append(p.starts, t.at)
 		}
 		items = p.item(items, depth)
-		for p.err == nil && p.peek().word == "and" && p.ahead(1).word == "in" {
+		for p.err == nil && p.peek().word == "and" && (p.ahead(1).word == "in" || p.ahead(1).word == "each") {
 			w, ok := items[len(items)-1].(Work)
 			if !ok {
 				break
@@ -181,7 +181,8 @@ func (p *parser) items(depth int) []Item {
 			if depth == 0 {
 				p.starts = append(p.starts, p.peek().at)
 			}
-			p.i += 2
+			p.next()
+			p.word("in")
 			items = append(items, p.placed(w.Make))
 		}
 		for depth == 0 && len(p.starts) < len(items) { // a foundation chain is two

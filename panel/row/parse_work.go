@@ -261,10 +261,17 @@ func digitsOnly(s string) bool {
 	return s != ""
 }
 
-// count reads `2`, `next 2 sts`, `next st`, `next ch-2 sp`.
+// count reads `2`, `next 2 sts`, `next st`, `next ch-2 sp`, `first ch-2 sp`: that
+// of the row is the next. The first st may be under the turning chain.
 func (p *parser) count() (Num, Space) {
 	next := p.word("the", "next")
 	next = p.word("next") || next
+	if t := p.peek(); t.word == "first" || t.kind == ordinalToken && t.word == "1" {
+		p.next()
+		if next = p.spaceAhead(); !next {
+			p.i--
+		}
+	}
 	var n Num
 	if p.peek().kind == numberToken {
 		n = p.num()
@@ -285,12 +292,12 @@ func (p *parser) nounAhead() bool {
 
 func (p *parser) leave() Item {
 	p.word("the")
-	if p.word("rem", "remaining") {
+	if p.word("rem", "remaining") && p.peek().kind != numberToken {
 		p.word("sts", "st", "stitches")
 		p.expect("unworked")
 		return Leave{}
 	}
-	p.word("next")
+	p.word("next", "last")
 	n := p.num()
 	p.word("sts", "st", "stitches")
 	p.expect("unworked")
@@ -317,9 +324,25 @@ func (p *parser) placed(make []Part) Item {
 		return p.places(make, false)
 	case t.kind == wordToken && strings.HasPrefix(t.word, "ch"):
 		return Work{Make: make, Space: p.noun()}
+	case p.word("top"):
+		return p.top(make)
 	}
 	p.fail(t, wantPlace)
 	return nil
+}
+
+// top reads on after `in top`: `of turning ch`, `of beg ch-3`. The chain that
+// began the row before is the last stitch of this one.
+func (p *parser) top(make []Part) Item {
+	p.expect("of")
+	p.word("the")
+	if t := p.peek(); !p.word("tch", "t-ch") {
+		p.word("turning", "beg", "beginning")
+		if ch, n, _ := strings.Cut(p.next().word, "-"); ch != "ch" && ch != "chain" || n != "" && !digitsOnly(n) {
+			p.fail(t, "turning ch or beg ch-3")
+		}
+	}
+	return Work{Make: make, At: Last}
 }
 
 // places reads `next 3 sts`, `first st`, `last 2 sts`.
