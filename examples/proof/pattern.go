@@ -27,13 +27,14 @@ type pattern struct {
 	yarns        []yarnLine
 	printedHooks []printedHook
 	blocks       []block
-	tied         map[string]bool // pairs that hang on counts: line and place in it
-	why          map[int]bool    // lines that explain a number of one size
-	open         block           // rows of a piece that is not at its end
-	places       int             // how many stitches may still be worked
-	tries        int             // what looking for a wrong row number has cost so far
-	missed       []missed        // lines that look like ones to check and can't be read
-	as           map[int]string  // what a line was read as, for report
+	tied         map[string]bool   // pairs that hang on counts: line and place in it
+	why          map[int]bool      // lines that explain a number of one size
+	open         block             // rows of a piece that is not at its end
+	chains       map[string]string // what is said of the chain at the start of a row, by its number
+	places       int               // how many stitches may still be worked
+	tries        int               // what looking for a wrong row number has cost so far
+	missed       []missed          // lines that look like ones to check and can't be read
+	as           map[int]string    // what a line was read as, for report
 }
 
 // How many stitches the rows of a text may work: enough for garments in many
@@ -58,7 +59,7 @@ func read(s string) (*pattern, error) {
 	if err != nil {
 		return nil, err
 	}
-	p := &pattern{lines: lines, names: map[string]statement{}, as: map[int]string{}, why: map[int]bool{}, tied: map[string]bool{}, places: mostWork + workPerByte*len(s)}
+	p := &pattern{lines: lines, names: map[string]statement{}, as: map[int]string{}, why: map[int]bool{}, tied: map[string]bool{}, chains: map[string]string{}, places: mostWork + workPerByte*len(s)}
 	if err := p.readSizes(); err != nil {
 		return nil, err
 	}
@@ -89,6 +90,7 @@ func read(s string) (*pattern, error) {
 			p.addRow(l)
 			continue
 		}
+		p.recall(l)
 		if err := p.readLine(l, section); err != nil {
 			return nil, err
 		}

@@ -154,6 +154,17 @@ func TestUsualWays(t *testing.T) {
 		{"sizes with commas", "Sizes: S, M, L\nBust: 34 (36) in", "line 2, Bust: got 34 (36): a list of 2 values where the text has 3 sizes\n"},
 		{"rows for other sizes", "Sizes: S (M, L)\nRow 1: Fhdc 20 (22).", "line 2, Row 1: got 20 (22): a list of 2 values where the text has 3 sizes\n"},
 		{"gauge in clusters", "Gauge: 4 shells = 4 in", ""},
+		{"an increase into the first stitch", "Row 1: Fdc 20. (20 dc)\nRow 2: Ch 3 (counts as dc), dc in first st, dc in each st across. (22 dc)", "line 2, Row 2: got 22, want 21: the row makes 21\n"},
+		{"a chain that counts throughout", "Row 1: Fdc 20. (20 dc)\nRow 2: Ch 3 (counts as dc here and throughout), dc in next st and each st across. (20 dc)\nRow 3: Ch 3, sk first st, dc in each st across. (20 dc)\nRow 4: Ch 3, turn. Dc in each st across, dc in top of turning ch. (21 dc)", "line 4, Row 4: got 21, want 20: the row makes 20\n"},
+		{"a chain that counts by a note", "Turning ch-3 counts as 1 dc throughout.\nRow 1: Fdc 20. (20 dc)\nRow 2: Ch 3, dc in each st across. (21 dc)", "line 3, Row 2: got 21, want 20: the row makes 20\n"},
+		{"one loop of the stitch", "Row 1: Fsc 20. (20 sc)\nRow 2: Ch 1, sc in BLO of each st across. (20 sc)\nRow 3: Ch 1, sc in each st across in back loops only. (20 sc)\nRow 4: Ch 1, working in front loops only, sc in each sc across. (20 sc)\nRow 5: Ch 1, hdc in 3rd loop of each st across. (20 hdc)\nRow 6: Ch 1, sc blo in each st across. (21 sc)", "line 6, Row 6: got 21, want 20: the row makes 20\n"},
+		{"the end of a row", "Row 1: With A, fsc 20. Turn. (20 sc)\nRow 2: Ch 1. Sc in each st across, change to B. Turn. (20 sc)\nRow 3: Sc in each st across, ch 1, turn. (20 sc)\nRow 4: Sc in each st across. (21 sc). Fasten off.", "line 4, Row 4: got 21, want 20: the row makes 20\n"},
+		{"labels", "R1: Fsc 20. (20 sc)\n2nd row (WS): Ch 1, sc in each st across. (20 sc)\nRow 3. Ch 1, sc in each st across. (20 sc)\nRow 4 - Ch 1, sc in each st across. (20 sc)\nRow 5 (dec row): Ch 1, sc2tog, sc in each st across. (19 sc)\nNext 3 rows: Ch 1, sc in each st across. (19 sc)\nRows 9 through 10: Ch 1, sc in each st across. (20 sc)", "line 7, Rows 9–10: got 20, want 19: the row makes 19\n"},
+		{"repeats", "Row 1: Fsc 20. (20 sc)\nRow 2: Ch 1, sc in each st across. (20 sc)\nRow 3: Ch 1, sc2tog, sc in each st across. (19 sc)\nRows 4-7: Rep Rows 2-3.\nRepeat Rows 2 and 3 four times more. (13 sc)\nRow 16: Same as Row 3. (13 sc)", "line 6, Row 16: got 13, want 12: the row makes 12\n"},
+		{"counts", "Row 1: Fdc 22, turn. (22)\nRow 2: Ch 5 (counts as dc and ch 2), sk 2 sts, dc in next st, *ch 2, sk 2 sts, dc in next st; rep from * across. (8 dc and 7 ch-2 spaces)\nRow 3: Ch 1, sc in first st, *2 sc in next ch-2 space, sc in next dc; rep from * across, turn - 23", "line 3, Row 3: got 23, want 22: the row makes 22\n"},
+		{"a count of the one size", "Row 1: Fsc 20. [21]", "line 1, Row 1: got 21, want 20: the row makes 20\n"},
+		{"a chain after slip stitches", "Row 1: Fhdc 60. (60 hdc)\nRow 2: Sl st in first 5 sts, ch 1 (does not count as st), hdc in next 50 sts, leave rem 5 sts unworked. (51 hdc)", "line 2, Row 2: got 51, want 50: the row makes 50\n"},
+		{"no rows", "Row 1. See the notes.\nRows 1-5 form the pattern.\nWork Rows 1-12 in color A, Rows 13-24 in color B.\nCh 3 at the beginning of a row counts as dc.", ""},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			code, out, errs := cli(c.text)
@@ -230,6 +241,8 @@ func TestNotChecked(t *testing.T) {
 	}{
 		{"rows after it begin afresh", "Row 1: Fsc 20. (20 sc)\nRow 2: Sc in each stt. (25 sc)\nRow 3: Ch 1, sc in each st across. (25 sc)\nRow 4: Ch 1, sc in each st across. (26 sc)",
 			"line 4, Row 4: got 26, want 25: the row makes 25\n", "line 2: not checked: column 19: read \"stt\", want st or a ch-m sp\n", 1},
+		{"rows by turns", "Row 1: Fsc 20. (20 sc)\nRow 2 and all even rows: Ch 1, sc in each st across. (20 sc)\nRow 3: Ch 1, sc2tog, sc in each st across. (19 sc)\nRow 5: Ch 1, sc2tog, sc in each st across. (18 sc)",
+			"", "line 2: not checked: column 5: read \"2 and all even rows\", want a row number like 5, rows like 5–7, or one for each size\n", 2},
 		{"nothing else is wrong", "Row 1: Fsc 20. (20 sc)\nRow 2: Sc in each stt. (20 sc)\nRow 3: Ch 1, sc in each st across.\nRow 4: Ch 1, sc in each st across. (25 sc)",
 			"", "line 2: not checked: column 19: read \"stt\", want st or a ch-m sp\n", 2},
 		{"rows before it", "Row 1: Fsc 20. (20 sc)\nRow 2: Ch 1, sc in each st across. (21 sc)\nRow 3: Sc in each stt.",

@@ -25,53 +25,11 @@ type block struct {
 }
 
 var (
-	rowLine  = regexp.MustCompile(`^(?i:(?:rows?|rnds?)\s*\d[^:]{0,79}:|(?:next|last|foundation|setup) row\b[^:]{0,79}:|foundation: *[a-z]|(?:rep(?:eat)?|work) rows?\s*\d|the last row, row|ch(?:ain)?\s+\d[\d\s(),:\[\]]*\.?$)`)
+	rowLine  = regexp.MustCompile(`^(?i:(?:rows?|rnds?)\s*\d[^:]{0,79}:|(?:next|last|foundation|setup) row\b[^:]{0,79}:|next \d+ rows\b[^:]{0,79}:|foundation: *[a-z]|rep(?:eat)? rows?\s*\d|work rows?\s*\d.*\b(?:times?|total|once|twice|until|for)\b|the last row, row|ch(?:ain)?\s+\d[\d\s(),:\[\]]*\.?$)`)
 	rowFirst = regexp.MustCompile(`^(?i:(?:rows?|rnds?)\s*1\b|foundation|setup|ch(?:ain)?\s)`)
 	rowChain = regexp.MustCompile(`^(?i:ch(?:ain)?\s)`)
-	rowUntil = regexp.MustCompile(`^(?i:(?:rep|work)\w* rows?\b.*\b(?:until|for (?:another )?` + numberForm + `\s*` + unitForm + `))`)
+	rowUntil = regexp.MustCompile(`^(?i:(?:rep|work)\w* rows?\b.*\b(?:until|for pattern|in pattern|throughout|for (?:another )?` + numberForm + `\s*` + unitForm + `))`)
 )
-
-// usualWays are ways to write rows that package panel/proof does not read, and
-// the same as it does.
-var usualWays = [...]struct {
-	form *regexp.Regexp
-	as   string
-}{
-	{regexp.MustCompile(`—(\d)`), " — $1"},
-	{regexp.MustCompile(`^(?i:foundation(?: row)?): *((?i:ch(?:ain)?) \d[\d\s(),:\[\]]*\.?)$`), "$1"},
-	{regexp.MustCompile(`^((?i:rows|rnds)) (\d+) (?:and|&|to) (\d+)`), "$1 $2–$3"},
-	{regexp.MustCompile(`: (` + listForm + ` [a-z]+)\.?$`), ". $1"},
-	{regexp.MustCompile(`^([^:]*: *(?i:ch(?:ain)?) \d+(?: \([^)]*\))?), (?i:turn)[,;] `), "$1, "},
-	// A chain that counts stands on the first stitch, which needs no second word.
-	{regexp.MustCompile(`(?i)(counts as (?:a |first |the )*[a-z]+\)?),? (?:sk|skip|miss) (?:the )?(?:first|1st) (?:st|stitch|[a-z]{2,3}),`), "$1,"},
-}
-
-func usual(row string) string {
-	for _, w := range usualWays {
-		row = w.form.ReplaceAllString(row, w.as)
-	}
-	return row
-}
-
-// asRow is a row told by the number of another: `Rows 3–50: Rep Row 2.`
-var (
-	asRow    = regexp.MustCompile(`^((?i:rows?|rnds?)\s*\d[^:]*: *)(?i:rep(?:eat)?|same as|as|work as) (?i:row|rnd) (\d+)\b(.*)$`)
-	oneRow   = regexp.MustCompile(`^(?i:row|rnd)\s*(\d+)\b`)
-	rowCount = regexp.MustCompile(`\.?(?: — | - |\s*[(\[]\s*` + listForm + `\s*[^()\[\]]*[)\]]\.?$|\. *` + listForm + ` *[a-z]+\.?$).*$|\.$`)
-)
-
-// said returns a row in full where the text tells it by another's number, which
-// package proof does not read. told holds the rows before it, by number.
-func said(text string, told map[string]string) string {
-	label, body, _ := strings.Cut(text, ":")
-	if m := asRow.FindStringSubmatch(text); m != nil && told[m[2]] != "" {
-		return m[1] + told[m[2]] + m[3]
-	}
-	if m := oneRow.FindStringSubmatch(label); m != nil && told[m[1]] == "" {
-		told[m[1]] = strings.TrimSpace(rowCount.ReplaceAllString(body, ""))
-	}
-	return text
-}
 
 // isRow reports whether a line is a row, or tells to work rows again.
 func (p *pattern) isRow(l line) bool { return !l.heading && rowLine.MatchString(l.text) }
@@ -90,6 +48,7 @@ func (p *pattern) addRow(l line) {
 	}
 	p.open.begun = cmp.Or(begins(l), rowsBegun)
 	p.open.lines = append(p.open.lines, l)
+	p.open.said = append(p.open.said, usual(p.recall(l)))
 }
 
 // The rows with which a piece begins stand in this order. One that does not come
@@ -180,7 +139,7 @@ func (b *block) parse(terms row.Terms) (at int, err error) {
 	if errors.As(err, &syntax) {
 		at = slices.IndexFunc(b.lines, func(l line) bool { return l.number == syntax.Line+first-1 })
 		e := *syntax
-		e.Col = column(b.lines[at].text, b.said[at], e.Col)
+		e.Col = column(b.lines[at].text, b.said[at], e.Read, e.Col)
 		return at, errors.New(strings.TrimPrefix(e.Error(), "row: line "+strconv.Itoa(e.Line)+", "))
 	}
 	if err != nil {
@@ -375,13 +334,14 @@ func (p *pattern) renumbered(b *block, found []proof.Finding) ([]sized, []proof.
 		best, found = []sized{f}, rest
 	}
 	for i := last; i >= 0 && best == nil; i-- {
-		switch l := b.text.Lines[i]; {
-		case l.Again != nil:
+		l := b.text.Lines[i]
+		if l.Again != nil {
 			b.again(i, found, try)
-		case l.From != nil:
+		}
+		if l.From != nil {
 			b.label(i, try)
 			if i < last {
-				return best, found
+				break
 			}
 		}
 	}
@@ -395,17 +355,30 @@ func (b *block) label(i int, try func(int, sized, func(*proof.Line))) {
 	if l.Rows == 1 {
 		return
 	}
-	for _, d := range []int{-3, -2, -1, 1, 2, 3} {
+	span := 1
+	if l.Again != nil {
+		span = l.Again.To - l.Again.From + 1
+	}
+	more := func(x *proof.Line, times int) {
+		x.Rows += times * span
+		if x.Again != nil {
+			for s := range x.Again.Times {
+				x.Again.Times[s] += times
+			}
+		}
+	}
+	for _, times := range []int{-3, -2, -1, 1, 2, 3} {
+		d := times * span
 		if l.Rows+d < 1 {
 			continue
 		}
 		to := l.From[0] + l.Rows - 1 // the second number of Rows 5–7
 		try(i, sized{Finding{Got: "rows to " + strconv.Itoa(to), Want: "rows to " + strconv.Itoa(to+d), Why: "the rows after it are numbered so"}, -1},
-			func(x *proof.Line) { x.Rows += d })
+			func(x *proof.Line) { more(x, times) })
 		if l.From[0]-d > 0 {
 			try(i, sized{Finding{Got: "rows from " + strconv.Itoa(l.From[0]), Want: "rows from " + strconv.Itoa(l.From[0]-d), Why: "the rows before and after it are numbered so"}, -1},
 				func(x *proof.Line) {
-					x.Rows += d
+					more(x, times)
 					for s := range x.From {
 						x.From[s] -= d
 					}
@@ -421,7 +394,7 @@ func (b *block) again(i int, found []proof.Finding, try func(int, sized, func(*p
 	a := l.Again
 	span := a.To - a.From + 1
 	for _, f := range found {
-		if f.Kind != proof.KindNumber {
+		if f.Kind != proof.KindNumber || l.From != nil { // with a label, that says how many rows there are
 			continue
 		}
 		got, want, _ := told(f)

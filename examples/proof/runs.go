@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"slices"
+	"strings"
 	"unicode/utf8"
 
 	"example.com/panelmath/panel/proof"
@@ -13,11 +14,6 @@ import (
 // be read is missed, and cuts the piece in two: nobody knows what the rows after
 // it are worked into, so that they begin afresh from their own counts.
 func (p *pattern) runs(b block) []block {
-	told := map[string]string{}
-	b.said = make([]string, len(b.lines))
-	for i, l := range b.lines {
-		b.said[i] = said(usual(l.text), told)
-	}
 	if !b.after && !b.before && p.readable(&b) {
 		return []block{b}
 	}
@@ -139,7 +135,10 @@ func (c *cutter) cut(to, from int, before bool) {
 
 // column returns where something stands in a line that package proof reads in
 // other words; what stands in these words alone is where they begin.
-func column(text, said string, col int) int {
+func column(text, said, read string, col int) int {
+	if read != "" && strings.Count(text, read) == 1 {
+		return utf8.RuneCountInString(text[:strings.Index(text, read)]) + 1
+	}
 	head := 0
 	for head < min(len(text), len(said)) && text[head] == said[head] {
 		head++

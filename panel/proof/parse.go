@@ -376,7 +376,7 @@ func again(s string) (rest string, ok bool) {
 	if rest, ok = word(s, "rep", "repeat", "work as", "work", "same as", "as"); !ok {
 		return s, false
 	}
-	rest, ok = word(rest, "rows", "row")
+	rest, ok = word(rest, "rows", "row", "rnds", "rnd")
 	return rest, ok && rest != "" && '0' <= rest[0] && rest[0] <= '9'
 }
 
