@@ -32,7 +32,7 @@ type pattern struct {
 	open         block             // rows of a piece that is not at its end
 	chains       map[string]string // what is said of the chain at the start of a row, by its number
 	places       int               // how many stitches may still be worked
-	tries        int               // what looking for a wrong row number has cost so far
+	tries        int               // what looking for a wrong row number may still cost
 	missed       []missed          // lines that look like ones to check and can't be read
 	as           map[int]string    // what a line was read as, for report
 }
@@ -59,7 +59,7 @@ func read(s string) (*pattern, error) {
 	if err != nil {
 		return nil, err
 	}
-	p := &pattern{lines: lines, names: map[string]statement{}, as: map[int]string{}, why: map[int]bool{}, tied: map[string]bool{}, chains: map[string]string{}, places: mostWork + workPerByte*len(s)}
+	p := &pattern{lines: lines, names: map[string]statement{}, as: map[int]string{}, why: map[int]bool{}, tied: map[string]bool{}, chains: map[string]string{}, places: mostWork + workPerByte*len(s), tries: mostTries}
 	if err := p.readSizes(); err != nil {
 		return nil, err
 	}

@@ -288,8 +288,8 @@ func misnumbered(found []proof.Finding) int {
 	return 0
 }
 
-// mostTries is how many lines, in all sizes, may be counted in all that
-// renumbered tries in a text.
+// mostTries is how many lines, in all sizes, and rows worked again may be counted
+// in all that renumbered tries in a text.
 const mostTries = 500_000
 
 // renumbered looks for the number that puts the first row number off that is
@@ -307,7 +307,7 @@ func (p *pattern) renumbered(b *block, found []proof.Finding) ([]sized, []proof.
 	}
 	var best []sized
 	try := func(i int, f sized, change func(*proof.Line)) {
-		if p.tries += len(numbers) * b.text.Sizes; p.tries > mostTries || best != nil {
+		if p.tries -= len(numbers) * b.text.Sizes; p.tries < 0 || best != nil {
 			return
 		}
 		changed := func(lines []proof.Line) proof.Text {
@@ -323,7 +323,7 @@ func (p *pattern) renumbered(b *block, found []proof.Finding) ([]sized, []proof.
 			change(l)
 			return t
 		}
-		if counted, err := proof.Check(changed(numbers), nil); err != nil || misnumbered(counted) > 0 {
+		if counted, err := proof.CheckWithin(changed(numbers), nil, &p.tries); err != nil || misnumbered(counted) > 0 {
 			return
 		}
 		rest, err := proof.CheckWithin(changed(b.text.Lines), nil, &p.places)

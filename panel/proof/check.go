@@ -167,6 +167,9 @@ func (x numbered) at(n, to int) numbered {
 	if x.again == nil {
 		return numbered{from: n, to: to, line: x.line}
 	}
+	if len(x.again) == 1 { // one line over and over
+		return numbered{from: n, to: to, line: x.again[0].line}
+	}
 	first, last := x.again[0].from, x.again[len(x.again)-1].to
 	k := first + (n-x.from)%(last-first+1)
 	for _, a := range x.again {
@@ -211,7 +214,7 @@ func (m *maker) row(i int) {
 	m.lines = append(m.lines, numbered{from: first, to: first + l.Rows - 1, line: i})
 	for k := range l.Rows {
 		before, known := m.places, m.known
-		m.once(l.Row, l.Count)
+		m.once(l, l.Count)
 		if k == 0 || r.fit == nil {
 			number, turn := r.number, r.turn
 			*r = m.last
@@ -253,10 +256,10 @@ func (m *maker) idle(known bool, before work.Places) bool {
 
 // once works one row, and takes down in last what it does. Where two kinds of
 // places may be meant, counts tell which.
-func (m *maker) once(r row.Row, counts []Count) {
+func (m *maker) once(l *Line, counts []Count) {
 	m.done++
 	m.last = result{}
-	if m.places == nil && r.Begins() {
+	if m.places == nil && l.Row.Begins() {
 		m.known = true
 	}
 	if m.left < 0 {
@@ -265,10 +268,10 @@ func (m *maker) once(r row.Row, counts []Count) {
 	if !m.known {
 		return
 	}
-	made := m.into(r, m.places)
+	made := m.into(l, m.places)
 	if m.other != nil && (m.last.fit != nil || !m.prints(counts)) {
 		first := m.last
-		if again := m.into(r, m.other); m.last.fit == nil && m.prints(counts) {
+		if again := m.into(l, m.other); m.last.fit == nil && m.prints(counts) {
 			made = again
 		} else {
 			m.last = first
@@ -288,10 +291,16 @@ func (m *maker) once(r row.Row, counts []Count) {
 }
 
 // into works a row into places.
-func (m *maker) into(r row.Row, p work.Places) work.Places {
+func (m *maker) into(l *Line, p work.Places) work.Places {
 	m.left -= len(p) + 1
-	r, slips := across(r, m.size)
+	r, slips := across(l.Row, m.size)
 	w, made, err := work.Into(r, p, m.size)
+	if err != nil && l.Named {
+		if some, ok := work.PassOver(r, p, m.size); ok {
+			m.left -= len(p)
+			w, made, err = work.Into(r, some, m.size)
+		}
+	}
 	if err != nil {
 		m.last = result{fit: err}
 		return nil
@@ -374,7 +383,7 @@ func (m *maker) stand(from, to int) (lines []numbered, missing int) {
 				end = min(end, x.from-1)
 			}
 		}
-		if !found {
+		if !found || m.left < 0 {
 			return nil, from
 		}
 		from = lines[len(lines)-1].to + 1
@@ -421,7 +430,7 @@ func (m *maker) repeat(i, times int) {
 func (m *maker) again(x numbered, r *result) {
 	for k := x.from; k <= x.to; k++ {
 		before, known := m.places, m.known
-		m.once(m.t.Lines[x.line].Row, nil)
+		m.once(&m.t.Lines[x.line], nil)
 		if r.fit == nil {
 			r.fit = m.last.fit
 		}

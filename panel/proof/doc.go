@@ -35,6 +35,8 @@
 // and so with slip stitches worked to get across the first stitches of a row; the
 // next row may go into these or not, whichever its own count says. A foundation
 // without a number may stand before row 1.
+// A row that calls every place by its kind (row.ParseNamed) and does not fit
+// passes over what lies between, where it fits so: `dc in next dc` over a mesh.
 // 0 as a number of times skips rows in a size. After a row that does not fit, the
 // work goes on from the next count that is printed.
 //

@@ -176,7 +176,7 @@ func (p *reader) read(chain *string) (*Line, error) {
 			return nil, nil
 		}
 	}
-	r, err := row.Parse(*chain+what, p.terms)
+	r, named, err := row.ParseNamed(*chain+what, p.terms)
 	var syntax *row.SyntaxError
 	if errors.As(err, &syntax) {
 		e := *syntax
@@ -190,7 +190,7 @@ func (p *reader) read(chain *string) (*Line, error) {
 		return nil, err
 	}
 	*chain = ""
-	l.Row = r
+	l.Row, l.Named = r, named
 	return l, nil
 }
 

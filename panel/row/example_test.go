@@ -327,3 +327,15 @@ func ExampleInvalidError_Unwrap() {
 	fmt.Println(errors.As(&row.InvalidError{Err: row.Row{}.Validate()}, &f), f.Field)
 	// Output: true Row.Items
 }
+
+// A row that calls places by their kind may pass over others.
+func ExampleParseNamed() {
+	for _, s := range []string{"sc in first st, *ch 1, sc in next sc; rep from * across", "*sc in next sc, ch 1, sk 1; rep from * across", "sc in each st across"} {
+		_, named, err := row.ParseNamed(s, row.US)
+		fmt.Println(named, err)
+	}
+	// Output:
+	// true <nil>
+	// false <nil>
+	// false <nil>
+}

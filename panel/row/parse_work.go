@@ -171,6 +171,7 @@ func (p *parser) work() Item {
 	}
 	// hdc 7 (8, 9): one in each of the next 7
 	if n == nil && p.peek().kind == numberToken {
+		p.unnamed = true
 		return Work{Make: []Part{{Of: s}}, N: canonical(p.num())}
 	}
 	if p.word("in", "into") {
@@ -180,10 +181,12 @@ func (p *parser) work() Item {
 		p.fail(p.peek(), "a place (in next st) or a number of stitches")
 		return nil
 	}
+	p.unnamed = true
 	return Work{Make: []Part{{Of: s}}, N: canonical(n)}
 }
 
 func (p *parser) together(t token, s Stitch, n int) Item {
+	p.unnamed = true
 	if n < 2 || n > 99 {
 		p.fail(t, "2 to 99 stitches together")
 	}
@@ -203,9 +206,11 @@ func (p *parser) together(t token, s Stitch, n int) Item {
 // It reports whether the place is a chain space, and of which size.
 func (p *parser) noun() Space {
 	t := p.peek()
+	p.plain = false
 	if t.kind == wordToken {
 		switch w := strings.TrimSuffix(t.word, "s"); {
 		case w == "st" || w == "stitch" || w == "stitche":
+			p.plain = true
 			p.next()
 			return 0
 		case w == "ch-sp" || w == "ch-space":
@@ -261,6 +266,13 @@ func digitsOnly(s string) bool {
 	return s != ""
 }
 
+// kind is noun for a place among others.
+func (p *parser) kind() Space {
+	space := p.noun()
+	p.unnamed = p.unnamed || p.plain
+	return space
+}
+
 // count reads `2`, `next 2 sts`, `next st`, `next ch-2 sp`, `first ch-2 sp`: that
 // of the row is the next. The first st may be under the turning chain.
 func (p *parser) count() (Num, Space) {
@@ -276,12 +288,13 @@ func (p *parser) count() (Num, Space) {
 	if p.peek().kind == numberToken {
 		n = p.num()
 		if !p.nounAhead() {
+			p.unnamed = true
 			return canonical(n), 0
 		}
 	} else if !next && !p.nounAhead() {
 		p.fail(p.peek(), "a number of stitches, or next st")
 	}
-	return canonical(n), p.noun()
+	return canonical(n), p.kind()
 }
 
 // nounAhead reports whether a place follows.
@@ -363,7 +376,11 @@ func (p *parser) places(make []Part, each bool) Item {
 	if p.peek().kind == numberToken {
 		w.N = canonical(p.num())
 	}
-	w.Space = p.noun()
+	if w.At == Next {
+		w.Space = p.kind()
+	} else {
+		w.Space = p.noun()
+	}
 	if !each && w.N != nil && !single(make) {
 		p.failAt(t.at, p.s[t.at:p.toks[p.i-1].end], "in each of, where several go into each place: 2 dc in each of next 3 sts", nil)
 	}
@@ -376,7 +393,7 @@ func single(parts []Part) bool { return len(parts) == 1 && parts[0].N.one() && p
 // each reads on after `in each`: `st across`, `st and 2 hdc in each ch-2 sp
 // across`, `st and ch-sp to last 3 sts`.
 func (p *parser) each(make []Part) Item {
-	e := Each{In: []Into{{Make: make, Space: p.noun()}}}
+	e := Each{In: []Into{{Make: make, Space: p.kind()}}}
 	for p.err == nil && p.peek().word == "and" {
 		mark := p.i
 		p.next()
@@ -395,7 +412,7 @@ func (p *parser) each(make []Part) Item {
 		}
 		p.word("in", "into")
 		p.word("each")
-		e.In = append(e.In, Into{Make: more, Space: p.noun()})
+		e.In = append(e.In, Into{Make: more, Space: p.kind()})
 	}
 	e.Last = p.until()
 	return e
