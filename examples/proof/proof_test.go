@@ -164,7 +164,11 @@ func TestUsualWays(t *testing.T) {
 		{"counts", "Row 1: Fdc 22, turn. (22)\nRow 2: Ch 5 (counts as dc and ch 2), sk 2 sts, dc in next st, *ch 2, sk 2 sts, dc in next st; rep from * across. (8 dc and 7 ch-2 spaces)\nRow 3: Ch 1, sc in first st, *2 sc in next ch-2 space, sc in next dc; rep from * across, turn - 23", "line 3, Row 3: got 23, want 22: the row makes 22\n"},
 		{"a count of the one size", "Row 1: Fsc 20. [21]", "line 1, Row 1: got 21, want 20: the row makes 20\n"},
 		{"a chain after slip stitches", "Row 1: Fhdc 60. (60 hdc)\nRow 2: Sl st in first 5 sts, ch 1 (does not count as st), hdc in next 50 sts, leave rem 5 sts unworked. (51 hdc)", "line 2, Row 2: got 51, want 50: the row makes 50\n"},
-		{"no rows", "Row 1. See the notes.\nRows 1-5 form the pattern.\nWork Rows 1-12 in color A, Rows 13-24 in color B.\nCh 3 at the beginning of a row counts as dc.", ""},
+		{"slip stitches across an armhole", "Row 1: Fhdc 60. (60 hdc)\nRow 2: Sl st in next 5 sts, hdc in next 50, leave 5 unworked. (50 hdc)\nRow 3: Ch 1, hdc in each hdc across. (51 hdc)", "line 3, Row 3: got 51, want 50: the row makes 50\n"},
+		{"rows by turns", "Row 1: Fsc 20. (20 sc)\nRows 2, 4 and 6: Ch 1, sc in each st across. (20 sc)\nRows 3 and 5: Ch 1, sc in each st across. (21 sc)\nRow 7: Ch 1, sc in each st across. (20 sc)", "line 3, Row 3: got 21, want 20: the row makes 20; rows after it are off with it, and not told apart\n"},
+		{"all even rows", "Row 1: Fsc 20. (20 sc)\nRow 2 and all even rows: Ch 1, sc in each st across. (20 sc)\nRow 3: Ch 1, sc2tog, sc in each st across. (19 sc)\nRow 5: Ch 1, sc2tog, sc in each st across. (18 sc)\nRep Rows 3–6 2 more times. (14 sc)\nRow 15: Ch 1, sc in each st across. (13 sc)", "line 6, Row 15: got 13, want 14: the row makes 14\n"},
+		{"all WS rows", "Row 1 (RS): Fsc 20. (20 sc)\nRow 2 (WS) and all WS rows: Ch 1, sc in each st across.\nRow 3 (RS): Ch 1, sc2tog, sc in each st across. (19 sc)\nRow 5 (RS): Ch 1, sc2tog, sc in each st across. (19 sc)", "line 4, Row 5 (RS): got 19, want 18: the row makes 18; that is the count of the row before, printed one row late\n"},
+		{"no rows", "2nd row of buttons: 5 in\nRow 1. See the notes.\nRows 1-5 form the pattern.\nWork Rows 1-12 in color A, Rows 13-24 in color B.\nCh 3 at the beginning of a row counts as dc.", ""},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			code, out, errs := cli(c.text)
@@ -241,8 +245,12 @@ func TestNotChecked(t *testing.T) {
 	}{
 		{"rows after it begin afresh", "Row 1: Fsc 20. (20 sc)\nRow 2: Sc in each stt. (25 sc)\nRow 3: Ch 1, sc in each st across. (25 sc)\nRow 4: Ch 1, sc in each st across. (26 sc)",
 			"line 4, Row 4: got 26, want 25: the row makes 25\n", "line 2: not checked: column 19: read \"stt\", want st or a ch-m sp\n", 1},
-		{"rows by turns", "Row 1: Fsc 20. (20 sc)\nRow 2 and all even rows: Ch 1, sc in each st across. (20 sc)\nRow 3: Ch 1, sc2tog, sc in each st across. (19 sc)\nRow 5: Ch 1, sc2tog, sc in each st across. (18 sc)",
-			"", "line 2: not checked: column 5: read \"2 and all even rows\", want a row number like 5, rows like 5–7, or one for each size\n", 2},
+		{"a chain that belongs to the next row", "Row 1: Fsc 20. (20 sc)\nRow 2: Sc in each st across, ch 3, turn. (20 sc)\nRow 3: Dc in next 19 sts. (20 dc)\nRow 4: Ch 1, sc in each st across. (20 sc)",
+			"", "line 2: not checked: column 36: read \"turn\", want the chains before it at the start of the next row, where they belong\n", 2},
+		{"rows by turns with others that are not there", "Row 1: Fsc 20. (20 sc)\nRows 2, 4 and 6: Ch 1, sc in each st across. (20 sc)\nRow 7: Ch 1, sc in each st across. (20 sc)",
+			"", "line 2: not checked: column 6: read \"2, 4 and 6\", want a row number like 5, rows like 5–7, or one for each size\n", 2},
+		{"rows by turns with any", "Row 1: Fsc 20. (20 sc)\nRow 2 and all rows like it: Ch 1, sc in each st across. (20 sc)\nRow 3: Ch 1, sc2tog, sc in each st across. (19 sc)\nRow 5: Ch 1, sc2tog, sc in each st across. (18 sc)",
+			"", "line 2: not checked: column 5: read \"2 and all rows like it\", want a row number like 5, rows like 5–7, or one for each size\n", 2},
 		{"nothing else is wrong", "Row 1: Fsc 20. (20 sc)\nRow 2: Sc in each stt. (20 sc)\nRow 3: Ch 1, sc in each st across.\nRow 4: Ch 1, sc in each st across. (25 sc)",
 			"", "line 2: not checked: column 19: read \"stt\", want st or a ch-m sp\n", 2},
 		{"rows before it", "Row 1: Fsc 20. (20 sc)\nRow 2: Ch 1, sc in each st across. (21 sc)\nRow 3: Sc in each stt.",

@@ -9,6 +9,7 @@ import (
 	"strconv"
 	"strings"
 
+	"example.com/panelmath/gauge"
 	"example.com/panelmath/grade"
 	"example.com/panelmath/panel/proof"
 	"example.com/panelmath/panel/row"
@@ -94,7 +95,7 @@ func (p *pattern) cutBlock() {
 func (p *pattern) rows() []Finding {
 	var out []Finding
 	for i := range p.blocks {
-		whole := p.blocks[i]
+		whole := p.blocks[i].inTurn()
 		p.blocks[i].text = proof.Text{} // of a piece that is cut nobody can say how many rows it has
 		runs := p.runs(whole)
 		if len(runs) == 1 && len(runs[0].lines) == len(whole.lines) {
@@ -123,31 +124,26 @@ func (p *pattern) run(b *block) []Finding {
 	return append(out, p.worked(b, found)...)
 }
 
-// parse reads the rows, line for line as they stand in the text. An error says in
-// which of them it is, and why.
+// parse reads the rows. An error says in which of the lines it is, and why.
 func (b *block) parse(terms row.Terms) (at int, err error) {
-	var s strings.Builder
-	first := b.lines[0].number
-	for i, l := range b.lines {
-		if i > 0 {
-			s.WriteString(strings.Repeat("\n", l.number-b.lines[i-1].number))
-		}
-		s.WriteString(b.said[i])
-	}
-	b.text, err = proof.Parse(s.String(), terms)
+	b.text, err = proof.Parse(strings.Join(b.said, "\n"), terms)
 	var syntax *row.SyntaxError
 	if errors.As(err, &syntax) {
-		at = slices.IndexFunc(b.lines, func(l line) bool { return l.number == syntax.Line+first-1 })
+		at = syntax.Line - 1
 		e := *syntax
 		e.Col = column(b.lines[at].text, b.said[at], e.Read, e.Col)
 		return at, errors.New(strings.TrimPrefix(e.Error(), "row: line "+strconv.Itoa(e.Line)+", "))
 	}
+	var field *gauge.FieldError
+	if errors.As(err, &field) {
+		return 0, fmt.Errorf("lists of different lengths: got %s, want %s", field.Got, field.Want)
+	}
 	if err != nil {
-		return 0, fmt.Errorf("the rows from here on: %w", err)
+		return 0, err
 	}
 	for i := range b.text.Lines {
 		l := &b.text.Lines[i]
-		l.Place += first - 1
+		l.Place = b.lines[l.Place-1].number
 		if len(l.Row.Items) == 0 {
 			continue
 		}
@@ -177,7 +173,7 @@ func (p *pattern) worked(b *block, found []proof.Finding) []Finding {
 			if !before {
 				at, before = off[-1]
 			}
-			if before && f.Line > out[at].Line {
+			if before && (f.Line != out[at].Line || f.Label != out[at].Name) {
 				if !strings.HasSuffix(out[at].Why, carried) {
 					out[at].Why += carried
 				}

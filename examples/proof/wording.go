@@ -21,7 +21,7 @@ const instruction = `(?:\d* ?f?(?:sc|hdc|dc)\b|[dh]?tr\b|ch(?:ain)?\b|sk(?:ip)?\
 // numberings are ways to number a row.
 var numberings = [...]wording{
 	{regexp.MustCompile(`^R(\d+(?: ?[-–] ?\d+)?(?: ?\([^():]*\))?) ?:`), "Row $1:"},
-	{regexp.MustCompile(`^(\d+)(?:st|nd|rd|th) (?i:row)\b([^:]{0,30}):`), "Row $1$2:"},
+	{regexp.MustCompile(`^(\d+)(?:st|nd|rd|th) (?i:row)((?: ?[(\[][^:]{0,30}[)\]]|,? (?:RS|WS)(?: facing)?)?):`), "Row $1$2:"},
 	{regexp.MustCompile(`^((?i:rows?|rnds?) \d+(?: ?[-–] ?\d+)?(?: ?\([^():]*\))?)(?:\.| -| –| —) +((?i:` + instruction + `))`), "$1: $2"},
 	{regexp.MustCompile(`^(?i:set-up row)\b`), "Setup row"},
 	{regexp.MustCompile(`^(?i:base row)\b`), "Foundation row"},
@@ -39,7 +39,7 @@ const (
 	// loop is a part of a stitch to work into, which changes no count.
 	loop = `(?:the )?(?:blo|flo|(?:back|front|third|3rd)(?: horizontal)? (?:loops?|lps?|bars?)(?: only)?(?: \((?:blo|flo)\))?)`
 	// idle is what changes no count either.
-	idle = `(?:(?:do not |don['’]t )?(?:fasten|finish) off|(?:cut|break)(?: the)? yarn|change (?:colou?rs?|to (?:colou?r )?[A-Z])|turn|weave in (?:all )?(?:the )?ends)`
+	idle = `(?:(?:do not |don['’]t )?(?:fasten|finish) off(?: and weave in (?:all )?(?:the )?ends)?|(?:cut|break)(?: the)? yarn|change (?:colou?rs?|to (?:colou?r )?[A-Z])|turn|weave in (?:all )?(?:the )?ends)`
 )
 
 // usualWays are ways to write rows.
@@ -49,7 +49,8 @@ var usualWays = [...]wording{
 	{regexp.MustCompile(`: (` + listForm + ` [a-z]+)\.?$`), ". $1"},
 	{regexp.MustCompile(`^([^:]*: *)(?i:with|using) (?:(?i:colou?r|yarn) )?[A-Z],? `), "$1"},
 	{regexp.MustCompile(`^([^:]*: *(?i:ch(?:ain)?) \d+(?: \([^)]*\))?)[,;.] *(?i:turn)[,;.] `), "$1, "},
-	{regexp.MustCompile(`(?i),? (?:and )?ch 1[,;.]? (?:and )?turn\b`), ", turn"}, // a chain of one never counts
+	{regexp.MustCompile(`(?i),? (?:and )?ch 1[,;.]? (?:and )?turn\b`), ", turn"},             // a chain of one never counts
+	{regexp.MustCompile(`(?i)([^:\s] *\bch(?:ain)? \d+)[,;.]? *(?:and )?turn\b`), "$1 turn"}, // others may: package row says where they belong
 	{regexp.MustCompile(`([.,;)\]])(?: *(?i:` + idle + `)[.,;]?)+( *[(\[]| [-–—] |$)`), "$1.$2"},
 	{regexp.MustCompile(`\. *(?i:turn)\.? +([A-Za-z*])`), ", $1"},
 	{regexp.MustCompile(`([\w)\]])\. +([A-Za-z*])`), "$1, $2"},

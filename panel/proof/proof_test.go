@@ -244,6 +244,8 @@ func TestFindings(t *testing.T) {
 			[]string{"line 3, Row 3, size 1: makes 10, printed 9"}},
 		{"too few spaces", "Row 1: fdc 41\nRow 2: ch 4 (counts as dc, ch 1), sk 1, *dc in next st, ch 1, sk 1; rep from * to last st, dc in last st. 21 dc, 20 ch-1 sps\nRow 3: sc in next 21 ch-1 sps", nil,
 			[]string{"line 3, Row 3, size 1: uses 21 of 41, 20 left over"}},
+		{"no spaces at all", "Row 1: fsc 21\nRow 2: sc in first st, *2 sc in next ch-1 sp; rep from * across", nil,
+			[]string{"line 2, Row 2, size 1: place 2 is a st and the row works a ch-1 sp there"}},
 		{"moss, the spaces counted as stitches", "Ch 42\nRow 1: sc in 2nd ch from hook, *ch 1, sk next ch, sc in next ch; rep from * across. 41 sts\nRow 2: ch 1, sc in first st, *sc in next ch-1 sp, ch 1, sk next sc; rep from * to last 2 sts, sc in next ch-1 sp, sc in last st. 41 sts", nil, nil},
 		{"a size that is skipped", "Row 1: sc in each st across. 0 (24) sts", []int{20, 24}, nil},
 		{"words for more", "Row 1: sc in each st across. 20 sts\nRow 2: 2 sc in first st, sc in each st across. 21 sts\nRep Row 2 twice more. — 23 sts\nRep row 2 once more. — 24 sts", []int{20}, nil},

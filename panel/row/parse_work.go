@@ -323,6 +323,7 @@ func (p *parser) placed(make []Part) Item {
 	t := p.peek()
 	switch {
 	case p.word("each", "every"):
+		p.word("rem", "remaining")
 		if p.word("of") {
 			p.word("the")
 			return p.places(make, true)
@@ -339,12 +340,15 @@ func (p *parser) placed(make []Part) Item {
 		return Work{Make: make, Space: p.noun()}
 	case p.word("top"):
 		return p.top(make)
+	case t.kind == ordinalToken && strings.TrimSuffix(p.ahead(1).word, "s") == "ch" && p.ahead(2).word == "of": // 3rd ch of beg ch-4
+		p.i += 2
+		return p.top(make)
 	}
 	p.fail(t, wantPlace)
 	return nil
 }
 
-// top reads on after `in top`: `of turning ch`, `of beg ch-3`. The chain that
+// top reads on after `in top` or `in 3rd ch`: `of turning ch`, `of beg ch-4`. The chain that
 // began the row before is the last stitch of this one.
 func (p *parser) top(make []Part) Item {
 	p.expect("of")
@@ -373,10 +377,14 @@ func (p *parser) places(make []Part, each bool) Item {
 		p.fail(t, "next, first or last")
 		return nil
 	}
+	bare := false // next 50, without a noun
 	if p.peek().kind == numberToken {
 		w.N = canonical(p.num())
+		bare = !p.nounAhead()
 	}
-	if w.At == Next {
+	if bare {
+		p.unnamed = true
+	} else if w.At == Next {
 		w.Space = p.kind()
 	} else {
 		w.Space = p.noun()

@@ -31,9 +31,12 @@ func PassOver(r row.Row, p Places, size int) (kept Places, ok bool) {
 		return nil, false
 	}
 	to := len(p) - end.at
-	for takes(prog.body) > 0 {
+	for passes := 0; takes(prog.body) > 0; passes++ {
 		pass := w
 		if !pass.all(prog.body, to) {
+			if passes == 0 {
+				return nil, false
+			}
 			break
 		}
 		w = pass
