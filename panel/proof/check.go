@@ -268,8 +268,11 @@ func (m *maker) once(l *Line, counts []Count) {
 	if !m.known {
 		return
 	}
+	if m.other != nil && l.Named && len(m.other) < len(m.places) { // hdc in each hdc, not in the slip stitches
+		m.places, m.other = m.other, m.places
+	}
 	made := m.into(l, m.places)
-	if m.other != nil && (m.last.fit != nil || !m.prints(counts)) {
+	if m.other != nil && (m.last.fit != nil || !l.Named && !m.prints(counts)) {
 		first := m.last
 		if again := m.into(l, m.other); m.last.fit == nil && m.prints(counts) {
 			made = again

@@ -212,6 +212,8 @@ func TestFindings(t *testing.T) {
 		{"slip stitches across an armhole, by their total", "Row 1: fhdc 60\nRow 2: sl st in next 5 sts, hdc in next 50 sts, leave 5 sts unworked. 50 sts\nRow 3: hdc in each st across. 50 sts\nRow 4: hdc in each st across. 51 sts", nil,
 			[]string{"line 4, Row 4, size 1: makes 50, printed 51"}},
 		{"slip stitches across an armhole, counted", "Row 1: fhdc 60\nRow 2: sl st in next 5 sts, hdc in next 50 sts, leave 5 sts unworked. 55 sts\nRow 3: hdc in each st across. 55 sts", nil, nil},
+		{"slip stitches across an armhole, the next row by kind", "Row 1: fhdc 60\nRow 2: sl st in next 5 sts, hdc in next 50 sts, leave 5 sts unworked. 55 sts\nRow 3: hdc in each hdc across. 55 hdc", nil,
+			[]string{"line 3, Row 3, size 1: makes 50, printed 55"}},
 		{"slip stitches and a chain to begin", "Row 1: fhdc 60\nRow 2: sl st in first 5 sts, ch 1, hdc in next 50 sts, leave 5 sts unworked.\nRow 3: hdc in next 50 sts. 50 hdc", nil, nil},
 		{"slip stitches and a wrong total", "Row 1: fhdc 60\nRow 2: sl st in next 5 sts, hdc in next 50 sts, leave 5 sts unworked. 52 sts", nil,
 			[]string{"line 2, Row 2, size 1: makes 55, printed 52"}},
