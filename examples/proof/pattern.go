@@ -27,14 +27,15 @@ type pattern struct {
 	yarns        []yarnLine
 	printedHooks []printedHook
 	blocks       []block
-	tied         map[string]bool   // pairs that hang on counts: line and place in it
-	why          map[int]bool      // lines that explain a number of one size
-	open         block             // rows of a piece that is not at its end
-	chains       map[string]string // what is said of the chain at the start of a row, by its number
-	places       int               // how many stitches may still be worked
-	tries        int               // what looking for a wrong row number may still cost
-	missed       []missed          // lines that look like ones to check and can't be read
-	as           map[int]string    // what a line was read as, for report
+	tied         map[string]bool // pairs that hang on counts: line and place in it
+	why          map[int]bool    // lines that explain a number of one size
+	open         block           // rows of a piece that is not at its end
+	missed       []missed        // lines that look like ones to check and can't be read
+	as           map[int]string  // what a line was read as, for report
+
+	chains map[string]string // what is said of the chain at the start of a row, by its number
+	places int               // how many stitches may still be worked
+	tries  int               // what looking for a wrong row number may still cost
 }
 
 // How many stitches the rows of a text may work: enough for garments in many
@@ -59,7 +60,8 @@ func read(s string) (*pattern, error) {
 	if err != nil {
 		return nil, err
 	}
-	p := &pattern{lines: lines, names: map[string]statement{}, as: map[int]string{}, why: map[int]bool{}, tied: map[string]bool{}, chains: map[string]string{}, places: mostWork + workPerByte*len(s), tries: mostTries}
+	p := &pattern{lines: lines, names: map[string]statement{}, as: map[int]string{}, why: map[int]bool{}, tied: map[string]bool{}}
+	p.chains, p.places, p.tries = map[string]string{}, mostWork+workPerByte*len(s), mostTries
 	if err := p.readSizes(); err != nil {
 		return nil, err
 	}
