@@ -44,12 +44,14 @@ func (p *pattern) addRow(l line) {
 		p.as[l.number] = "rows without a number; those after it are checked from their own counts on"
 		return
 	}
-	if n := begins(l); n > 0 && (n <= p.open.begun || p.open.begun == 0) {
+	said := usual(p.recall(l))
+	n := begins(said)
+	if n > 0 && (n <= p.open.begun || p.open.begun == 0) {
 		p.endBlock()
 	}
-	p.open.begun = cmp.Or(begins(l), rowsBegun)
+	p.open.begun = cmp.Or(n, rowsBegun)
 	p.open.lines = append(p.open.lines, l)
-	p.open.said = append(p.open.said, usual(p.recall(l)))
+	p.open.said = append(p.open.said, said)
 }
 
 // The rows with which a piece begins stand in this order. One that does not come
@@ -61,9 +63,9 @@ const (
 	rowsBegun
 )
 
-// begins says with which of these rows a line begins; 0 where it is any other.
-func begins(l line) int {
-	switch m := strings.ToLower(rowFirst.FindString(usual(l.text))); {
+// begins says which of these rows a row is; 0 where it is any other.
+func begins(said string) int {
+	switch m := strings.ToLower(rowFirst.FindString(said)); {
 	case strings.HasPrefix(m, "ch"):
 		return chainBegun
 	case strings.HasPrefix(m, "foundation"):

@@ -36,6 +36,7 @@ func numbering(s string) string {
 }
 
 const (
+	stitchName = `sc|hdc|dc|tr|htr|dtr|trtr`
 	// loop is a part of a stitch to work into, which changes no count.
 	loop = `(?:the )?(?:blo|flo|(?:back|front|third|3rd)(?: horizontal)? (?:loops?|lps?|bars?)(?: only)?(?: \((?:blo|flo)\))?)`
 	// idle is what changes no count either.
@@ -57,17 +58,17 @@ var usualWays = [...]wording{
 	{regexp.MustCompile(`(?i)\b(in|into|through) ` + loop + ` of\b`), "in"},
 	{regexp.MustCompile(`(?i),? (?:work(?:ed|ing)? )?(?:in|into|through) ` + loop + `( throughout)?([,;.( ]|$)`), "$2"},
 	{regexp.MustCompile(`(?i)(: *|, *)(?:work(?:ed|ing)? )?(?:in|into|through) ` + loop + `(?: throughout)?, `), "$1"},
-	{regexp.MustCompile(`(?i)\b(sc|hdc|dc|tr|htr|dtr|st)(?: |-)(?:blo|flo)\b`), "$1"},
-	{regexp.MustCompile(`(?i)([:,*(\[] ?)(?:blo|flo) (sc|hdc|dc|tr|htr|dtr)\b`), "$1$2"},
-	{regexp.MustCompile(`(?i)([:,] *)(sc|hdc|dc|tr|htr|dtr)(?: evenly)? across\b`), "$1$2 in each st across"},
+	{regexp.MustCompile(`(?i)\b(st|` + stitchName + `)(?: |-)(?:blo|flo)\b`), "$1"},
+	{regexp.MustCompile(`(?i)([:,*(\[] ?)(?:blo|flo) (` + stitchName + `)\b`), "$1$2"},
+	{regexp.MustCompile(`(?i)([:,] *)(` + stitchName + `)(?: evenly)? across\b`), "$1$2 in each st across"},
 	{regexp.MustCompile(`(?i), (?:ending|end)(?: with)? `), ", "},
 	{regexp.MustCompile(`(?i)\bsame (st|stitch) as (?:the )?(?:turning |beg |beginning )?ch(?:-\d+| \d+)?\b`), "same $1"},
 	{regexp.MustCompile(`(?i)^([^:]*: *ch 1(?: \(does not count[^()]*\))?, [^,]*\bin (?:the )?)same `), "${1}first "},
 	{regexp.MustCompile(`(?i)([^:]), ch \d+ \((?:does|do) not count[^()]*\)`), "$1"}, // after slip stitches
 	// A chain that counts stands on the first stitch: that needs no second word, and
 	// what goes into the first stitch as well is an increase.
-	{regexp.MustCompile(`(?i)(counts as (?:a |first |the )*[a-z]+(?: (?:here|now) and throughout| throughout)?\)?),? (?:sk|skip|miss) (?:the )?(?:first|1st) (?:st|stitch|[a-z]{2,3}),`), "$1,"},
-	{regexp.MustCompile(`(?i)(counts as [^()]*\)|counts as [a-z]+), ((?:\d+ )?[a-z]+|\([^()]*\)) in (?:the )?(?:first|1st) (st|stitch|[a-z]{2,3})\b`), "$1, $2 in same $3"},
+	{regexp.MustCompile(`(?i)(counts as (?:a |first |the )*[a-z]+(?: (?:here|now) and throughout| throughout)?\)?),? (?:sk|skip|miss) (?:the )?(?:first|1st) (?:st|stitch|` + stitchName + `),`), "$1,"},
+	{regexp.MustCompile(`(?i)(counts as [^()]*\)|counts as [a-z]+), ((?:\d+ )?[a-z]+|\([^()]*\)) in (?:the )?(?:first|1st) (st|stitch|` + stitchName + `)\b`), "$1, $2 in same $3"},
 	{regexp.MustCompile(`\.([)\]])\.?$`), "$1"}, // (21 sts.)
 	// a count without its noun
 	{regexp.MustCompile(`(\.| turn) *([(\[])(` + listForm + `)([)\]])\.?$`), "$1 $2$3 sts$4"},

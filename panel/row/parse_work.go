@@ -389,6 +389,9 @@ func (p *parser) places(make []Part, each bool) Item {
 	} else {
 		w.Space = p.noun()
 	}
+	if w.At == First && w.Space != 0 { // stitches may stand before it: it is the next
+		w.At = Next
+	}
 	if !each && w.N != nil && !single(make) {
 		p.failAt(t.at, p.s[t.at:p.toks[p.i-1].end], "in each of, where several go into each place: 2 dc in each of next 3 sts", nil)
 	}
