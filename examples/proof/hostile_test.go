@@ -51,6 +51,7 @@ func TestHostileTexts(t *testing.T) {
 		{"absurd row number", "Row " + nines[:70] + ": hdc in each st across", 2, ""},
 		{"too many sizes", "Sizes: 1 (" + strings.Repeat("2, ", 70) + "3)", 2, ""},
 		{"invalid UTF-8", "Sizes: S (M)\nBust: 34 \xff in", 2, "line 2: not valid UTF-8: \"Bust: 34 � in\"\n"},
+		{"a list in one unit that looks like a pair", "0cm[0cm]", 0, ""},
 		{"zeros", strings.Repeat("\x00", 9_000), 0, ""},
 		{"a megabyte in a line", strings.Repeat("a", mb), 2, "line 1: the text goes on after 262144 bytes, want at most so many\n"},
 		{"a megabyte", strings.Repeat("a\n", mb/2), 2, "line 131073: the text goes on after 262144 bytes, want at most so many\n"},

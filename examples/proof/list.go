@@ -210,7 +210,7 @@ func (p *pattern) pairs(l line) []pair {
 	for _, s := range bothUnits(l.text) {
 		x := pair{line: l, place: len(out), text: s, sizes: p.sizesOf(l)}
 		var err error
-		if x.Lengths, err = notation.ReadLengths(unsign(s), 0); err != nil || len(x.Own) > 1 && len(x.Own) != len(x.sizes) {
+		if x.Lengths, err = notation.ReadLengths(unsign(s), 0); err != nil || len(x.Other) == 0 || len(x.Own) > 1 && len(x.Own) != len(x.sizes) {
 			continue // a list of another length is a finding of its own
 		}
 		if len(x.Own) == 1 {

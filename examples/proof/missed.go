@@ -30,8 +30,12 @@ func (p *pattern) unchecked() string {
 	all := slices.Clone(p.missed)
 	slices.SortStableFunc(all, func(a, b missed) int { return cmp.Compare(a.line.number, b.line.number) })
 	var b strings.Builder
+	last := ""
 	for _, m := range all {
-		b.WriteString(m.String() + "\n")
+		if s := m.String() + "\n"; s != last { // a line may stand for several rows
+			b.WriteString(s)
+			last = s
+		}
 	}
 	return b.String()
 }

@@ -27,10 +27,21 @@ type pattern struct {
 	blocks       []block
 	tied         map[string]bool // pairs that hang on counts: line and place in it
 	why          map[int]bool    // lines that explain a number of one size
-	open         []line          // rows of a piece that is not at its end
+	open         block           // rows of a piece that is not at its end
 	missed       []missed        // lines that look like ones to check and can't be read
 	as           map[int]string  // what a line was read as, for report
+
+	chains map[string]string // what is said of the chain at the start of a row, by its number
+	places int               // how many stitches may still be worked
+	tries  int               // what looking for a wrong row number may still cost
 }
+
+// How many stitches the rows of a text may work: enough for garments in many
+// sizes, and more for a long text, yet no more than a moment's work.
+const (
+	mostWork    = 3_000_000
+	workPerByte = 40
+)
 
 // tension is a line with a gauge. One direction alone leaves the other zero.
 type tension struct {
@@ -49,6 +60,7 @@ func read(s string) (*pattern, error) {
 		return nil, err
 	}
 	p := &pattern{lines: lines, names: map[string]statement{}, as: map[int]string{}, why: map[int]bool{}, tied: map[string]bool{}}
+	p.chains, p.places, p.tries = map[string]string{}, mostWork+workPerByte*len(s), mostTries
 	for i := range p.lines {
 		p.lines[i].plain()
 	}
@@ -64,7 +76,7 @@ func read(s string) (*pattern, error) {
 	for _, l := range lines {
 		switch {
 		case l.aside && rowLine.MatchString(strings.TrimLeft(l.body, "/ ")):
-			p.endBlock() // a row passed over: those after it stand on their own
+			p.cutBlock() // a row passed over: those after it stand on their own
 			continue
 		case l.text == "":
 			continue
@@ -84,6 +96,7 @@ func read(s string) (*pattern, error) {
 			p.addRow(l)
 			continue
 		}
+		p.recall(l)
 		if err := p.readLine(l, section); err != nil {
 			p.miss(l, err)
 		}
@@ -139,11 +152,8 @@ func (p *pattern) readLine(l line, section string) error {
 var ukTerms = regexp.MustCompile(`(?i)\b(?:UK|British) (?:crochet )?terms\b|^Terms: UK\b`)
 
 // check returns what does not agree.
-func (p *pattern) check() ([]Finding, error) {
-	all, err := p.rows()
-	if err != nil {
-		return nil, err
-	}
+func (p *pattern) check() []Finding {
+	all := p.rows()
 	all = append(all, p.body()...)
 	all = append(all, p.hooks()...)
 	all = append(all, p.twice()...)
@@ -163,7 +173,7 @@ func (p *pattern) check() ([]Finding, error) {
 	all = append(all, units(p, slices.DeleteFunc(slices.Clone(p.inBoth), func(x pair) bool { return p.tied[x.id()] }))...)
 	all = append(all, p.measures(append(pieces, house...))...)
 	all = append(all, p.yarn()...)
-	return sorted(all), nil
+	return sorted(all)
 }
 
 // report says how every line with a number in it was read.

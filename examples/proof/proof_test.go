@@ -3,6 +3,7 @@ package main
 import (
 	"bytes"
 	"flag"
+	"fmt"
 	"os"
 	"path/filepath"
 	"strings"
@@ -153,6 +154,22 @@ func TestUsualWays(t *testing.T) {
 		{"sizes with commas", "Sizes: S, M, L\nBust: 34 (36) in", "line 2, Bust: got 34 (36): a list of 2 values where the text has 3 sizes\n"},
 		{"rows for other sizes", "Sizes: S (M, L)\nRow 1: Fhdc 20 (22).", "line 2, Row 1: got 20 (22): a list of 2 values where the text has 3 sizes\n"},
 		{"gauge in clusters", "Gauge: 4 shells = 4 in", ""},
+		{"an increase into the first stitch", "Row 1: Fdc 20. (20 dc)\nRow 2: Ch 3 (counts as dc), dc in first st, dc in each st across. (22 dc)", "line 2, Row 2: got 22, want 21: the row makes 21\n"},
+		{"a space after the chain that counts", "Row 1: Fdc 21. (21 dc)\nRow 2: Ch 4 (counts as dc, ch 1), sk next st, dc in next st, *ch 1, sk next st, dc in next st; rep from * across. (11 dc, 10 ch-1 sps)\nRow 3: Ch 3 (counts as dc), dc in first ch-1 sp, dc in next dc, *dc in next ch-1 sp, dc in next dc; rep from * across. (22 dc)", "line 3, Row 3: got 22, want 21: the row makes 21\n"},
+		{"a chain that counts throughout", "Row 1: Fdc 20. (20 dc)\nRow 2: Ch 3 (counts as dc here and throughout), dc in next st and each st across. (20 dc)\nRow 3: Ch 3, sk first st, dc in each st across. (20 dc)\nRow 4: Ch 3, turn. Dc in each st across, dc in top of turning ch. (21 dc)", "line 4, Row 4: got 21, want 20: the row makes 20\n"},
+		{"a chain that counts by a note", "Turning ch-3 counts as 1 dc throughout.\nRow 1: Fdc 20. (20 dc)\nRow 2: Ch 3, dc in each st across. (21 dc)", "line 3, Row 2: got 21, want 20: the row makes 20\n"},
+		{"one loop of the stitch", "Row 1: Fsc 20. (20 sc)\nRow 2: Ch 1, sc in BLO of each st across. (20 sc)\nRow 3: Ch 1, sc in each st across in back loops only. (20 sc)\nRow 4: Ch 1, working in front loops only, sc in each sc across. (20 sc)\nRow 5: Ch 1, hdc in 3rd loop of each st across. (20 hdc)\nRow 6: Ch 1, sc blo in each st across. (21 sc)", "line 6, Row 6: got 21, want 20: the row makes 20\n"},
+		{"the end of a row", "Row 1: With A, fsc 20. Turn. (20 sc)\nRow 2: Ch 1. Sc in each st across, change to B. Turn. (20 sc)\nRow 3: Sc in each st across, ch 1, turn. (20 sc)\nRow 4: Sc in each st across. (21 sc). Fasten off.", "line 4, Row 4: got 21, want 20: the row makes 20\n"},
+		{"labels", "R1: Fsc 20. (20 sc)\n2nd row (WS): Ch 1, sc in each st across. (20 sc)\nRow 3. Ch 1, sc in each st across. (20 sc)\nRow 4 - Ch 1, sc in each st across. (20 sc)\nRow 5 (dec row): Ch 1, sc2tog, sc in each st across. (19 sc)\nNext 3 rows: Ch 1, sc in each st across. (19 sc)\nRows 9 through 10: Ch 1, sc in each st across. (20 sc)", "line 7, Rows 9–10: got 20, want 19: the row makes 19\n"},
+		{"repeats", "Row 1: Fsc 20. (20 sc)\nRow 2: Ch 1, sc in each st across. (20 sc)\nRow 3: Ch 1, sc2tog, sc in each st across. (19 sc)\nRows 4-7: Rep Rows 2-3.\nRepeat Rows 2 and 3 four times more. (13 sc)\nRow 16: Same as Row 3. (13 sc)", "line 6, Row 16: got 13, want 12: the row makes 12\n"},
+		{"counts", "Row 1: Fdc 22, turn. (22)\nRow 2: Ch 5 (counts as dc and ch 2), sk 2 sts, dc in next st, *ch 2, sk 2 sts, dc in next st; rep from * across. (8 dc and 7 ch-2 spaces)\nRow 3: Ch 1, sc in first st, *2 sc in next ch-2 space, sc in next dc; rep from * across, turn - 23", "line 3, Row 3: got 23, want 22: the row makes 22\n"},
+		{"a count of the one size", "Row 1: Fsc 20. [21]", "line 1, Row 1: got 21, want 20: the row makes 20\n"},
+		{"a chain after slip stitches", "Row 1: Fhdc 60. (60 hdc)\nRow 2: Sl st in first 5 sts, ch 1 (does not count as st), hdc in next 50 sts, leave rem 5 sts unworked. (51 hdc)", "line 2, Row 2: got 51, want 50: the row makes 50\n"},
+		{"slip stitches across an armhole", "Row 1: Fhdc 60. (60 hdc)\nRow 2: Sl st in next 5 sts, hdc in next 50, leave 5 unworked. (50 hdc)\nRow 3: Ch 1, hdc in each hdc across. (51 hdc)", "line 3, Row 3: got 51, want 50: the row makes 50\n"},
+		{"rows by turns", "Row 1: Fsc 20. (20 sc)\nRows 2, 4 and 6: Ch 1, sc in each st across. (20 sc)\nRows 3 and 5: Ch 1, sc in each st across. (21 sc)\nRow 7: Ch 1, sc in each st across. (20 sc)", "line 3, Row 3: got 21, want 20: the row makes 20; rows after it are off with it, and not told apart\n"},
+		{"all even rows", "Row 1: Fsc 20. (20 sc)\nRow 2 and all even rows: Ch 1, sc in each st across. (20 sc)\nRow 3: Ch 1, sc2tog, sc in each st across. (19 sc)\nRow 5: Ch 1, sc2tog, sc in each st across. (18 sc)\nRep Rows 3–6 2 more times. (14 sc)\nRow 15: Ch 1, sc in each st across. (13 sc)", "line 6, Row 15: got 13, want 14: the row makes 14\n"},
+		{"all WS rows", "Row 1 (RS): Fsc 20. (20 sc)\nRow 2 (WS) and all WS rows: Ch 1, sc in each st across.\nRow 3 (RS): Ch 1, sc2tog, sc in each st across. (19 sc)\nRow 5 (RS): Ch 1, sc2tog, sc in each st across. (19 sc)", "line 4, Row 5 (RS): got 19, want 18: the row makes 18; that is the count of the row before, printed one row late\n"},
+		{"no rows", "2nd row of buttons: 5 in\nRow 1. See the notes.\nRows 1-5 form the pattern.\nWork Rows 1-12 in color A, Rows 13-24 in color B.\nCh 3 at the beginning of a row counts as dc.", ""},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			code, out, errs := cli(c.text)
@@ -163,19 +180,103 @@ func TestUsualWays(t *testing.T) {
 	}
 }
 
+// TestPieces: what belongs to one piece, and what is told of it. Invented texts.
+func TestPieces(t *testing.T) {
+	for _, c := range []struct{ name, text, want string }{
+		{"row 1 is worked into the foundation row", "Foundation row: Fsc 20. (20 sc)\nRow 1: Ch 1, sc in each st across. (25 sc)", "line 2, Row 1: got 25, want 20: the row makes 20\n"},
+		{"and into the setup row", "Ch 21.\nFoundation row: Sc in 2nd ch from hook, sc in each ch across. (20 sc)\nSetup row: Ch 1, sc in each st across. (20 sc)\nRow 1: Ch 1, sc in each st across. (25 sc)", "line 4, Row 1: got 25, want 20: the row makes 20\n"},
+		{"another foundation row is another piece", "Foundation row: Fsc 20. (20 sc)\nRow 1: Ch 1, sc in each st across. (20 sc)\nFoundation row: Fsc 30. (30 sc)\nRow 1: Ch 1, sc in each st across. (30 sc)", ""},
+		{"a repeat counted by kind", "Row 1: Fsc 20. (20 sc)\nRow 2: Ch 1, sc2tog, sc in each st across. (19 sc)\nRepeat Row 2 5 more times. (14 sc)", ""},
+		{"a number left out", "Row 1: Fsc 20. (20 sc)\nRow 2: Ch 1, sc in each st across. (20 sc)\nRow 4: Ch 1, sc in each st across. (20 sc)\nRow 5: Ch 1, sc in each st across. (20 sc)", "line 3, Row 4: got 4, want 3: this is row 3\n"},
+		{"a number twice", "Row 1: Fsc 20. (20 sc)\nRow 2: Ch 1, sc in each st across. (20 sc)\nRow 2: Ch 1, sc in each st across. (20 sc)\nRow 3: Ch 1, sc in each st across. (20 sc)", "line 3, Row 2: got 2, want 3: this is row 3\n"},
+		{"a size that does not fit", "Sizes: S (M, L)\nRow 1: Fsc 20 (22, 24). 20 (22, 24) sc\nRow 2: Ch 1, sc in next 21 (22, 24) sts. 22 (24, 26) sc\nRow 3: Ch 1, 2 sc in next st, sc in each st to last st, 2 sc in last st. 24 (24, 26) sc",
+			"line 3, Row 2, size S: got 21 used, want 20: the row before has 20 to work into: 1 short\n" +
+				"line 3, Row 2: got 22 (24, 26), want unknown (22, 24): the row makes unknown (22, 24); that is the count of the next row, printed one row early\n"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			_, out, errs := cli(c.text)
+			require.Empty(t, errs)
+			require.Equal(t, c.want, out)
+		})
+	}
+}
+
+// TestWork: wrong row numbers cost little more than right ones, however many
+// pieces have one. Counted, not timed: stitches worked, and lines tried.
+func TestWork(t *testing.T) {
+	piece := "SQUARE\nRow 1: Fsc 300. (300 sc)\nRow 2: Ch 1, sc in each st across. (300 sc)\nRows 3-300: Rep Row 2.\nRow 302: Ch 1, sc in each st across.\nRow 303: Ch 1, sc in each st across.\n"
+	long := "Sizes: 1 (2, 3, 4, 5)\nRow 1: Fsc 100 (110, 120, 130, 140).\n"
+	for i := range 400 {
+		long += fmt.Sprintf("Row %d: Ch 1, sc in each st across.\n", i+2+i/200)
+	}
+	for _, text := range []string{strings.Repeat(piece, 90), long} {
+		p, err := read(text)
+		require.NoError(t, err)
+		all := p.places
+		require.NotEmpty(t, p.rows())
+		require.Less(t, all-p.places, 500_000)
+		require.Less(t, mostTries-p.tries, 10_000)
+	}
+}
+
 func TestUnreadable(t *testing.T) {
 	for _, c := range []struct{ name, text, want string }{
 		{"stray mark", "Sizes: S (M, L\n", `line 1: not checked: sizes: parse size list: "S (M, L": the bracket "(" is not closed`},
 		{"unit of an equation", "\nBack width: 20 inn = 80 sts", `line 2: not checked: Back width: can't read " inn = 80 sts"; want a list of sizes with sts, rows, in or cm, the name of a line before it, +, -, x or =, and after a comma a rule (multiple of 6 + 1, odd, even) or centred`},
 		{"unlike things", "Back: 20 sts + 3 rows = 80 sts", `line 1: not checked: Back: adds or multiplies unlike things: "3 rows" beside "20 sts"`},
 		{"gauge", "Gauge: 12 sts = 4 inn", `line 1: not checked: Gauge: parse count over a span: "12 sts = 4 inn": unknown unit "inn"`},
-		{"row", "Row 1: Fhdc 20.\nRow 2: Hdc in each stt across.", `line 2: column 20: read "stt", want st or a ch-m sp; // before a row passes it over`},
+		{"row", "Row 1: Fhdc 20.\nRow 2: Hdc in each stt across.", `line 2: not checked: column 20: read "stt", want st or a ch-m sp`},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			code, out, errs := cli(c.text)
 			require.Equal(t, 2, code)
 			require.Empty(t, out)
 			require.Equal(t, c.want+"\n", errs)
+		})
+	}
+}
+
+// TestNotChecked: a row that can't be read is told, and the rest of the text is
+// checked as far as that is honest. Invented texts.
+func TestNotChecked(t *testing.T) {
+	for _, c := range []struct {
+		name, text, out, errs string
+		code                  int
+	}{
+		{"rows after it begin afresh", "Row 1: Fsc 20. (20 sc)\nRow 2: Sc in each stt. (25 sc)\nRow 3: Ch 1, sc in each st across. (25 sc)\nRow 4: Ch 1, sc in each st across. (26 sc)",
+			"line 4, Row 4: got 26, want 25: the row makes 25\n", "line 2: not checked: column 19: read \"stt\", want st or a ch-m sp\n", 1},
+		{"a chain that belongs to the next row", "Row 1: Fsc 20. (20 sc)\nRow 2: Sc in each st across, ch 3, turn. (20 sc)\nRow 3: Dc in next 19 sts. (20 dc)\nRow 4: Ch 1, sc in each st across. (20 sc)",
+			"", "line 2: not checked: column 36: read \"turn\", want the chains before it at the start of the next row, where they belong\n", 2},
+		{"rows by turns with others that are not there", "Row 1: Fsc 20. (20 sc)\nRows 2, 4 and 6: Ch 1, sc in each st across. (20 sc)\nRow 7: Ch 1, sc in each st across. (20 sc)",
+			"", "line 2: not checked: column 6: read \"2, 4 and 6\", want a row number like 5, rows like 5–7, or one for each size\n", 2},
+		{"rows by turns that can't be read", "Row 1: Fsc 20. (20 sc)\nRows 2 and 4: Sc in each stt.\nRow 3: Ch 1, sc in each st across. (20 sc)",
+			"", "line 2: not checked: column 26: read \"stt\", want st or a ch-m sp\n", 2},
+		{"rows by turns with any", "Row 1: Fsc 20. (20 sc)\nRow 2 and all rows like it: Ch 1, sc in each st across. (20 sc)\nRow 3: Ch 1, sc2tog, sc in each st across. (19 sc)\nRow 5: Ch 1, sc2tog, sc in each st across. (18 sc)",
+			"", "line 2: not checked: column 5: read \"2 and all rows like it\", want a row number like 5, rows like 5–7, or one for each size\n", 2},
+		{"nothing else is wrong", "Row 1: Fsc 20. (20 sc)\nRow 2: Sc in each stt. (20 sc)\nRow 3: Ch 1, sc in each st across.\nRow 4: Ch 1, sc in each st across. (25 sc)",
+			"", "line 2: not checked: column 19: read \"stt\", want st or a ch-m sp\n", 2},
+		{"rows before it", "Row 1: Fsc 20. (20 sc)\nRow 2: Ch 1, sc in each st across. (21 sc)\nRow 3: Sc in each stt.",
+			"line 2, Row 2: got 21, want 20: the row makes 20\n", "line 3: not checked: column 19: read \"stt\", want st or a ch-m sp\n", 1},
+		{"other lines", "Row 1: Sc in each stt.\nBust: 34 in = 87 cm",
+			"line 2, Bust: got 34 in, want 87 cm: 34 in beside 87 cm\n", "line 1: not checked: column 19: read \"stt\", want st or a ch-m sp\n", 1},
+		{"rows worked again that were not read", "Row 1: Fsc 20. (20 sc)\nRow 2: Sc in each stt.\nRow 3: Ch 1, sc in each st across. (20 sc)\nRep Rows 2-3 4 more times. (20 sc)\nRep Row 3 2 more times.",
+			"", "line 2: not checked: column 19: read \"stt\", want st or a ch-m sp\nline 4: not checked: it reaches back to a line that is not checked\nline 5: not checked: it reaches back to a line that is not checked\n", 2},
+		{"rows worked again that were", "Row 1: Sc in each stt.\nRow 2: Ch 1, sc in each st across. (20 sc)\nRow 3: Ch 1, sc2tog, sc in each st across. (19 sc)\nRep Rows 2-3 4 more times. (14 sts)",
+			"line 4: got 14, want 15: the row makes 15\n", "line 1: not checked: column 19: read \"stt\", want st or a ch-m sp\n", 1},
+		{"rows to be worked in all", "Row 1: Fsc 20. (20 sc)\nWork Rows 2–3 a total of 4 times.\nRow 2: Ch 1, sc in each st across. (20 sc)\nRow 3: Sc in each stt.\nRow 10: Ch 1, sc in each st across. (20 sc)",
+			"", "line 2: not checked: it reaches on to a line that is not checked\nline 4: not checked: column 19: read \"stt\", want st or a ch-m sp\n", 2},
+		{"a comment in their place", "Row 1: Fsc 20. (20 sc)\n// Row 2: in seed stitch\nRow 3: Ch 1, sc in each st across. (20 sc)\nRep Rows 2-3 4 more times.",
+			"", "line 4: not checked: it reaches back to a line that is not checked\n", 2},
+		{"the columns of the line as it is printed", "Row 1: Ch 3 (counts as first dc), sk first st, dc in each stt.",
+			"", "line 1: not checked: column 59: read \"stt\", want st or a ch-m sp\n", 2},
+		{"a list too short cuts the rows as well", "Sizes: S (M, L)\nRow 1: Fsc 20 (22, 24). 20 (22, 24) sc\nRow 2: Ch 1, sc in next 20 (22) sts.\nRow 3: Ch 1, sc in each st across. 20 (22, 24) sc\nRow 4: Ch 1, sc in each st across. 20 (22, 25) sc",
+			"line 3, Row 2: got 20 (22): a list of 2 values where the text has 3 sizes\nline 5, Row 4, size L: got 25, want 24: the row makes 24\n", "", 1},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			code, out, errs := cli(c.text)
+			require.Equal(t, c.out, out)
+			require.Equal(t, c.errs, errs)
+			require.Equal(t, c.code, code)
 		})
 	}
 }

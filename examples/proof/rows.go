@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"regexp"
@@ -14,60 +15,22 @@ import (
 	"example.com/panelmath/panel/row"
 )
 
-// block is rows that belong together: those of one piece.
+// block is rows that belong together: those of one piece, or a stretch of them
+// where rows before it or after it are not read.
 type block struct {
-	lines []line
-	text  proof.Text
+	lines         []line
+	said          []string // the lines as package proof reads them
+	text          proof.Text
+	begun         int  // how far it has begun: see begins
+	after, before bool // it stands after, or before, rows that are not read
 }
 
 var (
-	rowLine  = regexp.MustCompile(`^(?i:(?:rows?|rnds?)\s*\d[^:]{0,79}:|(?:next|last|foundation|setup) row\b[^:]{0,79}:|foundation: *[a-z]|(?:rep(?:eat)?|work) rows?\s*\d|the last row, row|ch(?:ain)?\s+\d[\d\s(),:\[\]]*\.?$)`)
+	rowLine  = regexp.MustCompile(`^(?i:(?:rows?|rnds?)\s*\d[^:]{0,79}:|(?:next|last|foundation|setup) row\b[^:]{0,79}:|next \d+ rows\b[^:]{0,79}:|foundation: *[a-z]|rep(?:eat)? rows?\s*\d|work rows?\s*\d.*\b(?:times?|total|once|twice|until|for)\b|the last row, row|ch(?:ain)?\s+\d[\d\s(),:\[\]]*\.?$)`)
 	rowFirst = regexp.MustCompile(`^(?i:(?:rows?|rnds?)\s*1\b|foundation|setup|ch(?:ain)?\s)`)
 	rowChain = regexp.MustCompile(`^(?i:ch(?:ain)?\s)`)
-	rowUntil = regexp.MustCompile(`^(?i:(?:rep|work)\w* rows?\b.*\b(?:until|for (?:another )?` + numberForm + `\s*` + unitForm + `))`)
+	rowUntil = regexp.MustCompile(`^(?i:(?:rep|work)\w* rows?\b.*\b(?:until|for pattern|in pattern|throughout|for (?:another )?` + numberForm + `\s*` + unitForm + `))`)
 )
-
-// usualWays are ways to write rows that package panel/proof does not read, and
-// the same as it does.
-var usualWays = [...]struct {
-	form *regexp.Regexp
-	as   string
-}{
-	{regexp.MustCompile(`—(\d)`), " — $1"},
-	{regexp.MustCompile(`^(?i:foundation(?: row)?): *((?i:ch(?:ain)?) \d[\d\s(),:\[\]]*\.?)$`), "$1"},
-	{regexp.MustCompile(`^((?i:rows|rnds)) (\d+) (?:and|&|to) (\d+)`), "$1 $2–$3"},
-	{regexp.MustCompile(`: (` + listForm + ` [a-z]+)\.?$`), ". $1"},
-	{regexp.MustCompile(`^([^:]*: *(?i:ch(?:ain)?) \d+(?: \([^)]*\))?), (?i:turn)[,;] `), "$1, "},
-	// A chain that counts stands on the first stitch, which needs no second word.
-	{regexp.MustCompile(`(?i)(counts as (?:a |first |the )*[a-z]+\)?),? (?:sk|skip|miss) (?:the )?(?:first|1st) (?:st|stitch|[a-z]{2,3}),`), "$1,"},
-}
-
-func usual(row string) string {
-	for _, w := range usualWays {
-		row = w.form.ReplaceAllString(row, w.as)
-	}
-	return row
-}
-
-// asRow is a row told by the number of another: `Rows 3–50: Rep Row 2.`
-var (
-	asRow    = regexp.MustCompile(`^((?i:rows?|rnds?)\s*\d[^:]*: *)(?i:rep(?:eat)?|same as|as|work as) (?i:row|rnd) (\d+)\b(.*)$`)
-	oneRow   = regexp.MustCompile(`^(?i:row|rnd)\s*(\d+)\b`)
-	rowCount = regexp.MustCompile(`\.?(?: — | - |\s*[(\[]\s*` + listForm + `\s*[^()\[\]]*[)\]]\.?$|\. *` + listForm + ` *[a-z]+\.?$).*$|\.$`)
-)
-
-// said returns a row in full where the text tells it by another's number, which
-// package proof does not read. told holds the rows before it, by number.
-func said(text string, told map[string]string) string {
-	label, body, _ := strings.Cut(text, ":")
-	if m := asRow.FindStringSubmatch(text); m != nil && told[m[2]] != "" {
-		return m[1] + told[m[2]] + m[3]
-	}
-	if m := oneRow.FindStringSubmatch(label); m != nil && told[m[1]] == "" {
-		told[m[1]] = strings.TrimSpace(rowCount.ReplaceAllString(body, ""))
-	}
-	return text
-}
 
 // isRow reports whether a line is a row, or tells to work rows again.
 func (p *pattern) isRow(l line) bool { return !l.heading && rowLine.MatchString(l.text) }
@@ -77,76 +40,112 @@ func (p *pattern) isRow(l line) bool { return !l.heading && rowLine.MatchString(
 func (p *pattern) addRow(l line) {
 	p.as[l.number] = "row"
 	if rowUntil.MatchString(l.text) { // nobody knows how many rows that makes
-		p.endBlock()
+		p.cutBlock()
 		p.as[l.number] = "rows without a number; those after it are checked from their own counts on"
 		return
 	}
-	if b := p.open; len(b) > 0 && rowFirst.MatchString(l.text) && !(len(b) == 1 && rowChain.MatchString(usual(b[0].text))) {
+	said := usual(p.recall(l))
+	n := begins(said)
+	if n > 0 && (n <= p.open.begun || p.open.begun == 0) {
 		p.endBlock()
 	}
-	p.open = append(p.open, l)
+	p.open.begun = cmp.Or(n, rowsBegun)
+	p.open.lines = append(p.open.lines, l)
+	p.open.said = append(p.open.said, said)
+}
+
+// The rows with which a piece begins stand in this order. One that does not come
+// after those before it is of another piece.
+const (
+	chainBegun = iota + 1
+	foundationBegun
+	setupBegun
+	rowsBegun
+)
+
+// begins says which of these rows a row is; 0 where it is any other.
+func begins(said string) int {
+	switch m := strings.ToLower(rowFirst.FindString(said)); {
+	case strings.HasPrefix(m, "ch"):
+		return chainBegun
+	case strings.HasPrefix(m, "foundation"):
+		return foundationBegun
+	case strings.HasPrefix(m, "setup"):
+		return setupBegun
+	case m != "":
+		return rowsBegun
+	}
+	return 0
 }
 
 func (p *pattern) endBlock() {
-	if len(p.open) > 0 {
-		p.blocks = append(p.blocks, block{lines: p.open})
+	if len(p.open.lines) > 0 {
+		p.blocks = append(p.blocks, p.open)
 	}
-	p.open = nil
+	p.open = block{}
+}
+
+// cutBlock ends the rows so far where rows follow that can't be worked: what
+// comes after them is another stretch of the same piece.
+func (p *pattern) cutBlock() {
+	p.open.before = true
+	p.endBlock()
+	p.open.after = true
 }
 
 // rows reads the rows of every piece and lets package panel/proof work them.
-func (p *pattern) rows() ([]Finding, error) {
+func (p *pattern) rows() []Finding {
 	var out []Finding
 	for i := range p.blocks {
-		b := &p.blocks[i]
-		if slices.ContainsFunc(b.lines, func(l line) bool { return len(p.lists(l)) > 0 }) {
-			continue // a list of another length is a finding, and can't be worked
+		whole := p.blocks[i].inTurn()
+		p.blocks[i].text = proof.Text{} // of a piece that is cut nobody can say how many rows it has
+		runs := p.runs(whole)
+		if len(runs) == 1 && len(runs[0].lines) == len(whole.lines) {
+			p.blocks[i] = runs[0]
 		}
-		if err := b.read(p.terms); err != nil {
-			return nil, err
+		for _, b := range runs {
+			out = append(out, p.run(&b)...)
 		}
-		if b.text.Sizes > 1 && b.text.Sizes != p.n {
-			return nil, unreadable(b.lines[0].number, "rows for %d sizes in a text for %d", b.text.Sizes, p.n)
-		}
-		found, err := proof.Check(b.text, nil)
-		if err != nil {
-			return nil, unreadable(b.lines[0].number, "rows: %w", err)
-		}
-		out = append(out, b.spaces()...)
-		told, found := b.renumbered(found)
-		for _, f := range told {
-			f.Size = b.sizeLabel(p, f.at)
-			out = append(out, f.Finding)
-		}
-		out = append(out, p.worked(b, found)...)
 	}
-	return out, nil
+	return out
 }
 
-// read reads the rows, line for line as they stand in the text.
-func (b *block) read(terms row.Terms) error {
-	var s strings.Builder
-	first, told := b.lines[0].number, map[string]string{}
-	for i, l := range b.lines {
-		if i > 0 {
-			s.WriteString(strings.Repeat("\n", l.number-b.lines[i-1].number))
-		}
-		s.WriteString(said(usual(l.text), told))
+// run works rows that were read.
+func (p *pattern) run(b *block) []Finding {
+	found, err := proof.CheckWithin(b.text, nil, &p.places)
+	if err != nil {
+		p.miss(b.lines[0], fmt.Errorf("the rows from here on: %w", err))
+		return nil
 	}
-	var err error
-	b.text, err = proof.Parse(s.String(), terms)
+	var out []Finding
+	told, found := p.renumbered(b, found)
+	for _, f := range told {
+		f.Size = b.sizeLabel(p, f.at)
+		out = append(out, f.Finding)
+	}
+	return append(out, p.worked(b, found)...)
+}
+
+// parse reads the rows. An error says in which of the lines it is, and why.
+func (b *block) parse(terms row.Terms) (at int, err error) {
+	b.text, err = proof.Parse(strings.Join(b.said, "\n"), terms)
 	var syntax *row.SyntaxError
 	if errors.As(err, &syntax) {
-		at := *syntax
-		at.Line += first - 1
-		return unreadable(at.Line, "%s; // before a row passes it over", strings.TrimPrefix(at.Error(), "row: line "+strconv.Itoa(at.Line)+", "))
+		at = syntax.Line - 1
+		e := *syntax
+		e.Col = column(b.lines[at].text, b.said[at], e.Read, e.Col)
+		return at, errors.New(strings.TrimPrefix(e.Error(), "row: line "+strconv.Itoa(e.Line)+", "))
+	}
+	var field *gauge.FieldError
+	if errors.As(err, &field) {
+		return 0, fmt.Errorf("lists of different lengths: got %s, want %s", field.Got, field.Want)
 	}
 	if err != nil {
-		return unreadable(first, "the rows from here on: %w", err)
+		return 0, err
 	}
 	for i := range b.text.Lines {
 		l := &b.text.Lines[i]
-		l.Place += first - 1
+		l.Place = b.lines[l.Place-1].number
 		if len(l.Row.Items) == 0 {
 			continue
 		}
@@ -156,7 +155,7 @@ func (b *block) read(terms row.Terms) error {
 			}
 		}
 	}
-	return nil
+	return 0, nil
 }
 
 // worked turns the findings of a piece into those of the text. A row that is off
@@ -176,7 +175,7 @@ func (p *pattern) worked(b *block, found []proof.Finding) []Finding {
 			if !before {
 				at, before = off[-1]
 			}
-			if before && f.Line > out[at].Line {
+			if before && (f.Line != out[at].Line || f.Label != out[at].Name) {
 				if !strings.HasSuffix(out[at].Why, carried) {
 					out[at].Why += carried
 				}
@@ -276,111 +275,110 @@ type sized struct {
 	at int
 }
 
-// misnumbered counts the findings that one wrong row number may bring about.
+// misnumbered returns the line of the first finding that one wrong number of a
+// row may bring about; 0 for none.
 func misnumbered(found []proof.Finding) int {
-	n := 0
 	for _, f := range found {
 		if f.Kind == proof.KindNumber || f.Kind == proof.KindAgain || f.Kind == proof.KindSide {
-			n++
+			return f.Line
 		}
 	}
-	return n
+	return 0
 }
 
-// mostWork is how many stitches may be worked in all that renumbered tries.
-const mostWork = 5_000_000
+// mostTries is how many lines, in all sizes, and rows worked again may be counted
+// in all that renumbered tries in a text.
+const mostTries = 500_000
 
-// work is about how many stitches the rows of a piece work: as many in each row
-// as the largest number of the piece.
-func (b *block) work() int {
-	most, rows := 1, 0
-	for _, l := range b.lines {
-		for _, s := range digits.FindAllString(l.text, -1) {
-			if n, err := strconv.Atoi(s); err == nil && n <= gauge.MaxCount {
-				most = max(most, n)
-			}
-		}
-	}
-	for _, l := range b.text.Lines {
-		rows += l.Rows
-		if l.Again != nil {
-			rows += slices.Max(l.Again.Times) * (l.Again.To - l.Again.From + 1)
-		}
-		if rows > mostWork {
-			return rows
-		}
-	}
-	return rows * most * b.text.Sizes
-}
-
-var digits = regexp.MustCompile(`\d+`)
-
-// renumbered looks for one number of a row label, or of a line that works rows
-// again, that puts everything after it off. Each such number is changed in turn;
-// the change that leaves nothing is told, instead of all that follows from it.
-func (b *block) renumbered(found []proof.Finding) ([]sized, []proof.Finding) {
-	n := misnumbered(found)
-	if n < 2 {
+// renumbered looks for the number that puts the first row number off that is
+// wrong: the last one of a label `Rows 5–7` before it, or one of a line that works
+// rows again. Each is changed in turn; the change that leaves nothing is told,
+// instead of all that follows from it.
+func (p *pattern) renumbered(b *block, found []proof.Finding) ([]sized, []proof.Finding) {
+	last := slices.IndexFunc(b.text.Lines, func(l proof.Line) bool { return l.Place == misnumbered(found) })
+	if last < 0 {
 		return nil, found
 	}
-	left := mostWork
+	numbers := slices.Clone(b.text.Lines) // rows without work: their numbers alone are counted
+	for i := range numbers {
+		numbers[i].Row, numbers[i].Count = row.Row{}, nil
+	}
 	var best []sized
 	try := func(i int, f sized, change func(*proof.Line)) {
-		if left -= b.work(); left < 0 || best != nil {
+		if p.tries -= len(numbers) * b.text.Sizes; p.tries < 0 || best != nil {
 			return
 		}
-		t := b.text
-		t.Lines = slices.Clone(t.Lines)
-		l := &t.Lines[i]
-		l.From = slices.Clone(l.From)
-		if l.Again != nil {
-			again := *l.Again
-			again.Times = slices.Clone(again.Times)
-			l.Again = &again
+		changed := func(lines []proof.Line) proof.Text {
+			t := b.text
+			t.Lines = slices.Clone(lines)
+			l := &t.Lines[i]
+			l.From = slices.Clone(l.From)
+			if l.Again != nil {
+				again := *l.Again
+				again.Times = slices.Clone(again.Times)
+				l.Again = &again
+			}
+			change(l)
+			return t
 		}
-		change(l)
-		rest, err := proof.Check(t, nil)
+		if counted, err := proof.CheckWithin(changed(numbers), nil, &p.tries); err != nil || misnumbered(counted) > 0 {
+			return
+		}
+		rest, err := proof.CheckWithin(changed(b.text.Lines), nil, &p.places)
 		if err != nil || misnumbered(rest) > 0 || len(rest) >= len(found) {
 			return
 		}
-		f.Line, f.Name = l.Place, b.text.Lines[i].Label
+		f.Line, f.Name = b.text.Lines[i].Place, b.text.Lines[i].Label
 		best, found = []sized{f}, rest
 	}
-	for i, l := range b.text.Lines {
-		switch {
-		case best != nil:
-			return best, found
-		case l.Again != nil:
+	for i := last; i >= 0 && best == nil; i-- {
+		l := b.text.Lines[i]
+		if l.Again != nil {
 			b.again(i, found, try)
-		case l.From != nil:
+		}
+		if l.From != nil {
 			b.label(i, try)
+			if i < last {
+				break
+			}
 		}
 	}
 	return best, found
 }
 
-// label tries other numbers in the label of a row.
+// label tries other numbers in the label of several rows. That of a single row is
+// told where it stands.
 func (b *block) label(i int, try func(int, sized, func(*proof.Line))) {
 	l := b.text.Lines[i]
-	for _, d := range []int{-3, -2, -1, 1, 2, 3} {
-		if l.Rows > 1 && l.Rows+d > 0 { // the second number of Rows 5–7
-			try(i, sized{Finding{Got: "rows to " + strconv.Itoa(l.From[0]+l.Rows-1), Want: "rows to " + strconv.Itoa(l.From[0]+l.Rows+d-1), Why: "the rows after it are numbered so"}, -1},
-				func(x *proof.Line) { x.Rows += d })
-			if l.From[0]-d > 0 {
-				try(i, sized{Finding{Got: "rows from " + strconv.Itoa(l.From[0]), Want: "rows from " + strconv.Itoa(l.From[0]-d), Why: "the rows before and after it are numbered so"}, -1},
-					func(x *proof.Line) {
-						x.Rows += d
-						for s := range x.From {
-							x.From[s] -= d
-						}
-					})
+	if l.Rows == 1 {
+		return
+	}
+	span := 1
+	if l.Again != nil {
+		span = l.Again.To - l.Again.From + 1
+	}
+	more := func(x *proof.Line, times int) {
+		x.Rows += times * span
+		if x.Again != nil {
+			for s := range x.Again.Times {
+				x.Again.Times[s] += times
 			}
 		}
-		if l.From[0]+d > 0 {
-			try(i, sized{Finding{Got: "row " + strconv.Itoa(l.From[0]), Want: "row " + strconv.Itoa(l.From[0]+d), Why: "the rows before and after it are numbered so"}, -1},
+	}
+	for _, times := range []int{-3, -2, -1, 1, 2, 3} {
+		d := times * span
+		if l.Rows+d < 1 {
+			continue
+		}
+		to := l.From[0] + l.Rows - 1 // the second number of Rows 5–7
+		try(i, sized{Finding{Got: "rows to " + strconv.Itoa(to), Want: "rows to " + strconv.Itoa(to+d), Why: "the rows after it are numbered so"}, -1},
+			func(x *proof.Line) { more(x, times) })
+		if l.From[0]-d > 0 {
+			try(i, sized{Finding{Got: "rows from " + strconv.Itoa(l.From[0]), Want: "rows from " + strconv.Itoa(l.From[0]-d), Why: "the rows before and after it are numbered so"}, -1},
 				func(x *proof.Line) {
+					more(x, times)
 					for s := range x.From {
-						x.From[s] += d
+						x.From[s] -= d
 					}
 				})
 		}
@@ -394,7 +392,7 @@ func (b *block) again(i int, found []proof.Finding, try func(int, sized, func(*p
 	a := l.Again
 	span := a.To - a.From + 1
 	for _, f := range found {
-		if f.Kind != proof.KindNumber {
+		if f.Kind != proof.KindNumber || l.From != nil { // with a label, that says how many rows there are
 			continue
 		}
 		got, want, _ := told(f)
@@ -439,27 +437,6 @@ func (b *block) again(i int, found []proof.Finding, try func(int, sized, func(*p
 			}
 		}
 	}
-}
-
-var chainSpace = regexp.MustCompile(`\bch[ -](\d+)\b`)
-
-// spaces holds the size of chain spaces in a count against the chains of its row.
-func (b *block) spaces() []Finding {
-	var out []Finding
-	for _, l := range b.text.Lines {
-		for _, c := range l.Count {
-			made := map[string]bool{}
-			for _, m := range chainSpace.FindAllStringSubmatch(l.Row.String(), -1) {
-				made[m[1]] = true
-			}
-			if want := strconv.Itoa(int(c.Space)); c.Spaces && c.Space > 0 && len(made) == 1 && !made[want] {
-				for m := range made {
-					out = append(out, Finding{Line: l.Place, Name: l.Label, Got: "ch-" + want + " sps", Want: "ch-" + m + " sps", Why: "the row makes spaces of ch " + m})
-				}
-			}
-		}
-	}
-	return out
 }
 
 // count returns the number of stitches that most counts of a piece print, and

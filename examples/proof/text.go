@@ -79,7 +79,7 @@ func split(s string) ([]line, error) {
 			raw = bullet.ReplaceAllString(raw, "")
 			raw = strings.TrimLeft(raw, "# ")
 			raw = strings.ReplaceAll(raw, "**", "")
-			l.text = strings.TrimSpace(escape.ReplaceAllString(raw, "$1"))
+			l.text = numbering(strings.TrimSpace(escape.ReplaceAllString(raw, "$1")))
 		}
 		if n := len(out) - 1; n >= 0 && l.continues(out[n]) {
 			// The row moves on to this line, so that a third can follow, and keeps its number.

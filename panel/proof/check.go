@@ -57,7 +57,7 @@ func (f Finding) String() string {
 	return s + ": " + f.Why
 }
 
-// most is how many places all rows of all sizes together may work.
+// most is how many places all rows of all sizes of a text together may work.
 const most = 5_000_000
 
 // Check works the rows of a text in every size, as a maker would, and returns
@@ -73,11 +73,19 @@ const most = 5_000_000
 // one value nor one for each size, each 0 to gauge.MaxCount, or the rows work more
 // than 5 million places.
 func Check(t Text, begin grade.Run[int]) ([]Finding, error) {
+	left := most
+	return CheckWithin(t, begin, &left)
+}
+
+// CheckWithin is Check for one of several texts that together may work so many
+// places as are left; what it works is taken off them. It returns the errors of
+// Check.
+func CheckWithin(t Text, begin grade.Run[int], left *int) ([]Finding, error) {
 	if err := t.Validate(); err != nil {
 		return nil, err
 	}
 	t.Sizes = max(t.Sizes, 1)
-	c := &checker{t: t, results: make([][]result, len(t.Lines))}
+	c := &checker{t: t, results: make([][]result, len(t.Lines)), left: *left, off: make([]int, t.Sizes)}
 	for i := range c.results {
 		c.results[i] = make([]result, t.Sizes)
 	}
@@ -94,15 +102,18 @@ func Check(t Text, begin grade.Run[int]) ([]Finding, error) {
 		begin = all
 	}
 	for size := range t.Sizes {
-		m := &maker{checker: c, size: size, lines: map[int]int{}}
+		m := &maker{checker: c, size: size}
 		if begin != nil {
 			m.places, m.known = work.Stitches(begin[size]), true
 		}
 		m.all()
-		if c.places > most {
-			return nil, &gauge.FieldError{Field: "Text", Got: "more than 5 million places to work", Want: "fewer rows or repeats", Err: gauge.ErrBounds}
+		if c.left < 0 {
+			allowed := *left
+			*left = 0
+			return nil, &gauge.FieldError{Field: "Text", Got: fmt.Sprintf("more than %d places to work", allowed), Want: "fewer rows or repeats", Err: gauge.ErrBounds}
 		}
 	}
+	*left = c.left
 	for i := range t.Lines {
 		c.line(i)
 	}
@@ -113,18 +124,31 @@ type checker struct {
 	t        Text
 	results  [][]result // by line, then by size
 	findings []Finding
-	places   int
+	left     int   // places that may still be worked
+	off      []int // by size: by how much the last number printed was off
 }
 
 // result is what a line does in one size the first time it is worked.
 type result struct {
 	known  bool // what it makes is known
 	made   work.Tally
-	groups []int // of a split row
+	spaces map[row.Space]int // chain spaces made, by their size
+	slips  int               // slip stitches made to get across the first stitches
+	groups []int             // of a split row
 	fit    error
-	number int // of its first row, as worked; 0 where it is skipped
+	number int // of its first row, as numbered; 0 where it is skipped
+	turn   int // of its first row, as worked: a foundation without a number is worked before row 1
 	again  string
-	end    int // rows worked when the text is at its end
+}
+
+// space returns the size of the chain spaces made, where all have the same; else 0.
+func (r *result) space() row.Space {
+	for size := range r.spaces {
+		if len(r.spaces) == 1 {
+			return size
+		}
+	}
+	return 0
 }
 
 // maker works the text in one size.
@@ -132,9 +156,37 @@ type maker struct {
 	*checker
 	size   int
 	places work.Places
+	other  work.Places // places that the next row may take instead: with, or without, slip stitches made to get across
 	known  bool        // places are known
-	done   int         // rows worked
-	lines  map[int]int // line of each printed row number
+	last   result      // of the row worked last
+	done   int         // rows worked, as numbered
+	before int         // rows worked before row 1
+	lines  []numbered  // of each printed row number
+}
+
+// numbered says on which line the rows from one number to another stand.
+type numbered struct {
+	from, to, line int
+	again          []numbered // where that line works these rows again, over and over
+}
+
+// at cuts a stretch at the first of its rows from n on that stand on another line.
+func (x numbered) at(n, to int) numbered {
+	to = min(to, x.to)
+	if x.again == nil {
+		return numbered{from: n, to: to, line: x.line}
+	}
+	if len(x.again) == 1 { // one line over and over
+		return numbered{from: n, to: to, line: x.again[0].line}
+	}
+	first, last := x.again[0].from, x.again[len(x.again)-1].to
+	k := first + (n-x.from)%(last-first+1)
+	for _, a := range x.again {
+		if k <= a.to {
+			return numbered{from: n, to: min(to, n+a.to-k), line: a.line}
+		}
+	}
+	return numbered{from: n, to: n, line: x.line}
 }
 
 func (m *maker) all() {
@@ -142,7 +194,7 @@ func (m *maker) all() {
 		l := &m.t.Lines[i]
 		switch {
 		case l.Ends != nil:
-			m.results[i][m.size].end = m.done
+			m.results[i][m.size].number, m.results[i][m.size].turn = m.done, m.done+m.before
 		case l.Again != nil && l.Again.Total:
 			i = m.total(i)
 		case l.Again != nil:
@@ -157,54 +209,156 @@ func (m *maker) all() {
 func (m *maker) row(i int) {
 	l := &m.t.Lines[i]
 	r := &m.results[i][m.size]
-	if m.done == 0 && l.From != nil { // an excerpt begins where it says
-		m.done = l.From[m.size] - 1
+	switch first := m.from(l); {
+	case m.done == 0 && first > 0 && !l.Row.Begins(): // an excerpt begins where it says
+		m.done = first - 1
+	case first == 1 && m.unnumbered(i): // a foundation may stand before row 1
+		m.before, m.done = m.done, 0
 	}
-	r.number = m.done + 1
+	r.number, r.turn = m.done+1, m.done+m.before+1
 	first := r.number
 	if l.From != nil {
 		first = l.From[m.size]
 	}
+	m.lines = append(m.lines, numbered{from: first, to: first + l.Rows - 1, line: i})
 	for k := range l.Rows {
-		m.lines[first+k] = i
-		m.once(i, r)
+		before, known := m.places, m.known
+		m.once(l, l.Count)
+		if k == 0 || r.fit == nil {
+			number, turn := r.number, r.turn
+			*r = m.last
+			r.number, r.turn = number, turn
+		}
+		// go on from what is printed, where that tells all about the places
+		if n := printed(l, m.size); !m.known && n > 0 && !l.Row.HasChains() {
+			m.places, m.known = work.Stitches(n), true
+		}
+		if m.idle(known, before) { // the other rows are like this one
+			m.done += l.Rows - k - 1
+			break
+		}
 	}
 }
 
-// once works one row of a line; r takes down what it does, nil where it was
-// worked before.
-func (m *maker) once(i int, r *result) {
-	l := &m.t.Lines[i]
+// from returns the number in the label of a line; 0 where it has none.
+func (m *maker) from(l *Line) int {
+	if l.From == nil {
+		return 0
+	}
+	return l.From[m.size]
+}
+
+// unnumbered reports whether the lines before line i are rows without a number.
+func (m *maker) unnumbered(i int) bool {
+	for _, l := range m.t.Lines[:i] {
+		if l.From != nil || l.Again != nil || l.Ends != nil {
+			return false
+		}
+	}
+	return true
+}
+
+// idle reports whether working the same again changes nothing, or can't be done.
+func (m *maker) idle(known bool, before work.Places) bool {
+	return m.left < 0 || !m.known || known && m.other == nil && slices.Equal(before, m.places)
+}
+
+// once works one row, and takes down in last what it does. Where two kinds of
+// places may be meant, counts tell which.
+func (m *maker) once(l *Line, counts []Count) {
 	m.done++
+	m.last = result{}
 	if m.places == nil && l.Row.Begins() {
 		m.known = true
 	}
-	if m.checker.places > most {
+	if m.left < 0 {
 		m.known = false
+	}
+	if !m.known {
 		return
 	}
-	m.checker.places += len(m.places) + 1
-	if m.known {
-		w, made, err := work.Into(l.Row, m.places, m.size)
-		if err == nil {
-			if r != nil {
-				r.known, r.made, r.groups = true, w.Made, groups(made)
+	if m.other != nil && l.Named && len(m.other) < len(m.places) { // hdc in each hdc, not in the slip stitches
+		m.places, m.other = m.other, m.places
+	}
+	made := m.into(l, m.places)
+	if m.other != nil && (m.last.fit != nil || !l.Named && !m.prints(counts)) {
+		first := m.last
+		if again := m.into(l, m.other); m.last.fit == nil && m.prints(counts) {
+			made = again
+		} else {
+			m.last = first
+		}
+	}
+	m.other, m.known = nil, m.last.known
+	if !m.known {
+		return
+	}
+	m.places = made.Turned()
+	if n := m.last.slips; n > 0 {
+		m.other = m.places[:len(m.places)-n]
+		if len(counts) > 0 && !slices.ContainsFunc(counts, func(c Count) bool { return c.Of == row.NoStitch && c.N[m.size] == m.last.made.Stitches }) {
+			m.places, m.other = m.other, m.places
+		}
+	}
+}
+
+// into works a row into places.
+func (m *maker) into(l *Line, p work.Places) work.Places {
+	m.left -= len(p) + 1
+	r, slips := across(l.Row, m.size)
+	w, made, err := work.Into(r, p, m.size)
+	if err != nil && l.Named {
+		if some, ok := work.PassOver(r, p, m.size); ok {
+			m.left -= len(p)
+			w, made, err = work.Into(r, some, m.size)
+		}
+	}
+	if err != nil {
+		m.last = result{fit: err}
+		return nil
+	}
+	m.last = result{known: true, made: w.Made, slips: slips, groups: groups(made)}
+	if w.Made.Spaces > 0 {
+		m.last.spaces = map[row.Space]int{}
+		for _, x := range made {
+			if x > 0 {
+				m.last.spaces[x]++
 			}
-			m.places = made.Turned()
-			return
-		}
-		m.known = false
-		if r != nil && r.fit == nil {
-			r.fit = err
 		}
 	}
-	if r != nil {
-		r.known = false
+	return made
+}
+
+// prints reports whether every count is that of the row worked last.
+func (m *maker) prints(counts []Count) bool {
+	return !slices.ContainsFunc(counts, func(c Count) bool { return !c.prints(&m.last, m.size) })
+}
+
+// across returns how many slip stitches a row begins with, to get across the
+// first stitches: whether they count as stitches is custom. A chain after them
+// brings the row to its height.
+func across(r row.Row, size int) (row.Row, int) {
+	n := 0
+	for i, it := range r.Items {
+		switch it := it.(type) {
+		case row.TurningChain:
+			if it.Counts != nil {
+				return r, 0
+			}
+			continue
+		case row.Work:
+			if len(it.Make) == 1 && it.Make[0].Of == row.SlipStitch && len(it.Make[0].N) == 0 && it.Space == 0 && it.At <= row.First {
+				n += it.N.In(size)
+				continue
+			}
+		case row.Chains:
+			if _, skip := r.Items[min(i+1, len(r.Items)-1)].(row.Skip); n > 0 && it.N.In(size) == 1 && !skip && i+1 < len(r.Items) {
+				return row.Row{Items: slices.Delete(slices.Clone(r.Items), i, i+1)}, n
+			}
+		}
+		return r, n
 	}
-	// go on from what is printed, where that tells all about the places
-	if n := printed(l, m.size); r != nil && n > 0 && !l.Row.HasChains() {
-		m.places, m.known = work.Stitches(n), true
-	}
+	return r, 0 // slip stitches alone are the row
 }
 
 func groups(p work.Places) []int {
@@ -215,44 +369,87 @@ func groups(p work.Places) []int {
 	return out
 }
 
-// printed returns the stitches printed at the end of a line; 0 for none.
+// printed returns the stitches printed at the end of a line; 0 where no count
+// tells all of them.
 func printed(l *Line, size int) int {
-	if len(l.Count) == 1 && l.Count[0].Of == row.NoStitch && !l.Count[0].Spaces {
-		return min(l.Count[0].N[size], gauge.MaxCount)
+	if len(l.Count) != 1 || l.Count[0].Spaces {
+		return 0
 	}
-	return 0
+	if of := l.Count[0].Of; of != row.NoStitch && !slices.Equal(l.Row.Stitches(), []row.Stitch{of}) {
+		return 0
+	}
+	return min(l.Count[0].N[size], gauge.MaxCount)
+}
+
+// stand returns the lines of the rows from one number to another, in order; or
+// the first number that no line has.
+func (m *maker) stand(from, to int) (lines []numbered, missing int) {
+	for from <= to {
+		end, found := to, false
+		for k := len(m.lines) - 1; k >= 0 && !found; k-- { // the last that has the number
+			m.left--
+			switch x := m.lines[k]; {
+			case x.from <= from && from <= x.to:
+				lines, found = append(lines, x.at(from, end)), true
+			case from < x.from:
+				end = min(end, x.from-1)
+			}
+		}
+		if !found || m.left < 0 {
+			return nil, from
+		}
+		from = lines[len(lines)-1].to + 1
+	}
+	return lines, 0
 }
 
 // repeat works rows again that stand before line i.
 func (m *maker) repeat(i, times int) {
 	l := &m.t.Lines[i]
 	r := &m.results[i][m.size]
-	for n := l.Again.From; n <= l.Again.To; n++ {
-		if _, ok := m.lines[n]; !ok {
-			r.again = fmt.Sprintf("there is no row %d before it to work again", n)
-			m.known = false
-			return
-		}
+	if m.done > 0 {
+		r.number, r.turn = m.done+1, m.done+m.before+1
+	}
+	lines, missing := m.stand(l.Again.From, l.Again.To)
+	if missing > 0 {
+		r.again = fmt.Sprintf("there is no row %d before it to work again", missing)
+		m.known = false
+		return
+	}
+	if first := m.from(l); first > 0 {
+		m.lines = append(m.lines, numbered{first, first + l.Rows - 1, i, lines})
 	}
 	for k := range times {
 		before, known := m.places, m.known
-		for n := l.Again.From; n <= l.Again.To; n++ {
-			line := m.lines[n]
-			if m.once(line, nil); known && !m.known {
-				_, _, r.fit = work.Into(m.t.Lines[line].Row, m.places, m.size)
-				known = false
-			}
-			if m.checker.places > most || m.done > most {
-				return
-			}
+		for _, x := range lines {
+			m.again(x, r)
 		}
-		if !known || slices.Equal(before, m.places) { // the rest is like this pass, or unknown
+		if m.done > most {
+			return
+		}
+		if m.idle(known, before) { // the other passes are like this one, or unknown
 			m.done += (times - k - 1) * (l.Again.To - l.Again.From + 1)
 			break
 		}
 	}
-	if m.known {
-		r.known, r.made.Stitches, r.groups = true, m.places.Count(), groups(m.places)
+	if fit, number, turn := r.fit, r.number, r.turn; m.known {
+		*r = m.last
+		r.fit, r.number, r.turn = fit, number, turn
+	}
+}
+
+// again works the rows of one line again.
+func (m *maker) again(x numbered, r *result) {
+	for k := x.from; k <= x.to; k++ {
+		before, known := m.places, m.known
+		m.once(&m.t.Lines[x.line], nil)
+		if r.fit == nil {
+			r.fit = m.last.fit
+		}
+		if m.idle(known, before) {
+			m.done += x.to - k
+			return
+		}
 	}
 }
 
@@ -316,13 +513,22 @@ func (c *checker) line(i int) {
 	l, res := &c.t.Lines[i], c.results[i]
 	c.each(i, KindAgain, func(s int) fault { return fault{why: res[s].again} })
 	c.each(i, KindNumber, func(s int) fault {
+		printed, format := 0, "this is row %d, printed %d"
 		switch {
-		case l.Ends != nil && l.Ends[s].Row != res[s].end:
-			return other(l.Ends[s].Row, res[s].end, "the last row is row %d, printed %d")
-		case l.From != nil && res[s].number > 0 && l.From[s] != res[s].number:
-			return other(l.From[s], res[s].number, "this is row %d, printed %d")
+		case l.Ends != nil:
+			printed, format = l.Ends[s].Row, "the last row is row %d, printed %d"
+		case l.From != nil && res[s].number > 0:
+			printed = l.From[s]
+		default:
+			return fault{}
 		}
-		return fault{}
+		off := printed - res[s].number
+		if before := c.off[s]; off == 0 || off == before { // it is off with those before it
+			c.off[s] = off
+			return fault{}
+		}
+		c.off[s] = off
+		return other(printed, res[s].number, format)
 	})
 	c.each(i, KindSide, func(s int) fault { return c.facing(i, s) })
 	c.each(i, KindUses, func(s int) fault {
@@ -355,36 +561,38 @@ func (c *checker) line(i int) {
 // side that is printed.
 func (c *checker) facing(i, size int) fault {
 	l := &c.t.Lines[i]
-	number, printed := c.results[i][size].number, panel.RightSide
+	r, printed := &c.results[i][size], panel.RightSide
 	switch {
+	case r.turn == 0:
+		return fault{}
 	case l.Ends != nil:
-		number, printed = c.results[i][size].end, l.Ends[size].Side
+		printed = l.Ends[size].Side
 	case l.Side != nil:
 		printed = *l.Side
 	default:
 		return fault{}
 	}
-	if number == 0 {
-		return fault{}
-	}
 	base := panel.RightSide
 	for k := range i {
-		if s := c.t.Lines[k].Side; s != nil && c.results[k][size].number > 0 {
-			base = s.Turned(c.results[k][size].number - 1)
+		if s := c.t.Lines[k].Side; s != nil && c.results[k][size].turn > 0 {
+			base = s.Turned(c.results[k][size].turn - 1)
 			break
 		}
 	}
-	if i == 0 || base.Turned(number-1) == printed || !c.sided(i, size) {
+	right := base.Turned(r.turn - 1)
+	if i == 0 || right == printed || !c.sided(i, size) {
 		return fault{}
 	}
-	right := base.Turned(number - 1).String()
-	return fault{printed.String(), right, fmt.Sprintf("row %d is worked on the %s, printed %s", number, right, printed)}
+	if l.Ends == nil && c.off[size]%2 != 0 { // right for the number printed, which is told as wrong
+		return fault{}
+	}
+	return fault{printed.String(), right.String(), fmt.Sprintf("row %d is worked on the %s, printed %s", r.number, right, printed)}
 }
 
 // sided reports whether a side is printed before line i.
 func (c *checker) sided(i, size int) bool {
 	for k := range i {
-		if c.t.Lines[k].Side != nil && c.results[k][size].number > 0 {
+		if c.t.Lines[k].Side != nil && c.results[k][size].turn > 0 {
 			return true
 		}
 	}
@@ -392,25 +600,36 @@ func (c *checker) sided(i, size int) bool {
 }
 
 // makes returns the numbers that a count may print for what a row makes.
-func (count Count) makes(t work.Tally) []int {
+func (count Count) makes(r *result) []int {
+	t := r.made
 	switch {
+	case count.Spaces && count.Space > 0:
+		return []int{r.spaces[count.Space]}
 	case count.Spaces:
 		return []int{t.Spaces}
 	case count.Of == row.Chain:
 		return []int{t.Chains}
 	case count.Of != row.NoStitch:
 		return []int{t.Of(count.Of)}
-	case t.Chains > 0:
-		return []int{t.Stitches, t.Count()}
 	}
-	return []int{t.Stitches}
+	out := []int{t.Stitches}
+	if t.Chains > 0 {
+		out = append(out, t.Count())
+	}
+	if r.slips > 0 {
+		out = append(out, t.Stitches-r.slips, t.Count()-r.slips)
+	}
+	return out
 }
 
-// right reports whether a count prints what the line makes in a size; it is
-// right where that is unknown, or where the part is skipped.
+// prints reports whether a count is that of a result; it is right where that is
+// unknown, or where the part is skipped.
+func (count Count) prints(r *result, size int) bool {
+	return !r.known || count.N[size] == 0 || slices.Contains(count.makes(r), count.N[size])
+}
+
 func (c *checker) right(i int, count Count, size int) bool {
-	r := &c.results[i][size]
-	return !r.known || count.N[size] == 0 || slices.Contains(count.makes(r.made), count.N[size])
+	return count.prints(&c.results[i][size], size)
 }
 
 // count holds a printed count against what the row makes.
@@ -453,7 +672,13 @@ func (c *checker) count(i int, count Count, wrong []bool) {
 		if !slices.Contains(bad, s) {
 			return fault{}
 		}
-		return other(count.N[s], count.makes(c.results[i][s].made)[0], "makes %d, printed %d"+c.hint(i, count, s))
+		r := &c.results[i][s]
+		if size := r.space(); count.Space > 0 && size > 0 && size != count.Space && r.made.Spaces == count.N[s] {
+			made := Count{N: grade.Run[int]{count.N[s]}, Spaces: true, Space: size}.text(c.t.Terms)
+			printed := Count{N: grade.Run[int]{count.N[s]}, Spaces: true, Space: count.Space}.text(c.t.Terms)
+			return fault{printed, made, "makes " + made + ", printed " + printed}
+		}
+		return other(count.N[s], count.makes(r)[0], "makes %d, printed %d"+c.hint(i, count, s))
 	})
 }
 
@@ -467,11 +692,14 @@ func (c *checker) whole() int {
 
 // runOf prints what a line makes in every size.
 func (c *checker) runOf(i int, count Count) string {
-	out := make(grade.Run[int], c.t.Sizes)
+	out := make(grade.Run[string], c.t.Sizes)
 	for s := range out {
-		out[s] = count.makes(c.results[i][s].made)[0]
+		out[s] = "unknown"
+		if r := &c.results[i][s]; r.known {
+			out[s] = strconv.Itoa(count.makes(r)[0])
+		}
 	}
-	return grade.Numbers(out)
+	return grade.Text(out, func(s string) string { return s })
 }
 
 // neighbour returns the row line after or before line i; -1 for none.
@@ -500,7 +728,7 @@ func (c *checker) shifted(i int, count Count, off int) bool {
 	for s := range c.t.Sizes {
 		if o := s + off; o >= 0 && o < c.t.Sizes {
 			r := &c.results[i][o]
-			if !r.known || !slices.Contains(count.makes(r.made), count.N[s]) {
+			if !r.known || !slices.Contains(count.makes(r), count.N[s]) {
 				return false
 			}
 		}
@@ -522,7 +750,7 @@ func (c *checker) hint(i int, count Count, size int) string {
 		}
 	}
 	for _, o := range []int{size - 1, size + 1} {
-		if o >= 0 && o < c.t.Sizes && c.results[i][o].known && slices.Contains(count.makes(c.results[i][o].made), n) {
+		if o >= 0 && o < c.t.Sizes && c.results[i][o].known && slices.Contains(count.makes(&c.results[i][o]), n) {
 			return fmt.Sprintf(" (that is the count of size %d)", o+1)
 		}
 	}

@@ -23,7 +23,7 @@
 //	makes   a row makes 34 and 54 is printed; two halves of a split row that differ
 //	early   the count printed is that of the next row; late: of the row before
 //	sizes   a list stands one size off; one size breaks the even steps of the others
-//	number  a row, or the last one, has another number than printed
+//	number  a row, or the last one, has another number than printed; once, where the numbers begin to be off
 //	side    a row is worked on the other side than printed
 //	again   rows are to be worked again that are not there
 //
@@ -31,7 +31,12 @@
 // the designer can choose it. A correct text gives none. A Remark is no fault: a
 // size that steps unevenly while every row works.
 //
-// A count of sts may leave out the chains of chain spaces or count each as one.
+// A count of sts may leave out the chains of chain spaces or count each as one,
+// and so with slip stitches worked to get across the first stitches of a row; the
+// next row may go into these or not, whichever its own count says. A foundation
+// without a number may stand before row 1.
+// A row that calls every place by its kind (row.ParseNamed) and does not fit
+// passes over what lies between, where it fits so: `dc in next dc` over a mesh.
 // 0 as a number of times skips rows in a size. After a row that does not fit, the
 // work goes on from the next count that is printed.
 //

@@ -46,6 +46,20 @@ Rep Rows 1–4 8 more times — 53 sts`, row.US)
 	// Output: 0 <nil>
 }
 
+// The pieces of one pattern share what may be worked in all.
+func ExampleCheckWithin() {
+	left := 1000
+	for _, piece := range []string{"Row 1: fsc 20. 20 sts\nRow 2: sc in each st across. 21 sts", "Row 1: fsc 900\nRow 2: sc in each st across", "Row 1: fsc 999\nRow 2: sc in each st across"} {
+		text, _ := proof.Parse(piece, row.US)
+		found, err := proof.CheckWithin(text, nil, &left)
+		fmt.Println(len(found), err)
+	}
+	// Output:
+	// 1 <nil>
+	// 0 <nil>
+	// 0 Text: got more than 76 places to work, want fewer rows or repeats
+}
+
 func ExampleParse() {
 	text, err := proof.Parse("Row 1 (RS): Dc in each st across (20 (24) sts)\nRows 2-4: HDC in each st across. 20 (24) sts", row.US)
 	fmt.Print(text.String(), err, "\n")

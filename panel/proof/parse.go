@@ -151,7 +151,7 @@ func (p *reader) read(chain *string) (*Line, error) {
 	l := &Line{Place: p.line, Rows: 1}
 	if i := strings.IndexByte(body[at:], ':'); i > 0 {
 		label := body[at : at+i]
-		if rest, ok := word(label, "next row", "last row", "rows", "row", "rnds", "rnd", "foundation row", "foundation", "setup row"); ok && !strings.ContainsAny(label, "*;") {
+		if rest, ok := word(label, "next row", "last row", "next", "rows", "row", "rnds", "rnd", "foundation row", "foundation", "setup row"); ok && !strings.ContainsAny(label, "*;") {
 			l.Label = label
 			if err := p.label(l, at+len(label)-len(rest), rest); err != nil {
 				return nil, err
@@ -179,7 +179,7 @@ func (p *reader) read(chain *string) (*Line, error) {
 			return nil, nil
 		}
 	}
-	r, err := row.Parse(*chain+what, p.terms)
+	r, named, err := row.ParseNamed(*chain+what, p.terms)
 	var syntax *row.SyntaxError
 	if errors.As(err, &syntax) {
 		e := *syntax
@@ -193,7 +193,7 @@ func (p *reader) read(chain *string) (*Line, error) {
 		return nil, err
 	}
 	*chain = ""
-	l.Row = r
+	l.Row, l.Named = r, named
 	return l, nil
 }
 
@@ -201,6 +201,7 @@ func (p *reader) read(chain *string) (*Line, error) {
 // (RS)`.
 func (p *reader) label(l *Line, at int, s string) error {
 	s = strings.TrimSpace(s)
+	_, isNext := word(l.Label, "next")
 	for i, sd := range []panel.Side{panel.RightSide, panel.WrongSide} {
 		for _, name := range [][2]string{{"RS", "WS"}, {"right side", "wrong side"}} {
 			k := indexFold(s, name[i])
@@ -211,7 +212,19 @@ func (p *reader) label(l *Line, at int, s string) error {
 			s = strings.TrimRight(s[:k], " ,([") + strings.TrimLeft(strings.TrimPrefix(s[k+len(name[i]):], " facing"), ")]")
 		}
 	}
-	if s = strings.TrimSpace(s); s == "" {
+	s = strings.TrimSpace(s)
+	if i := strings.LastIndexAny(s, "(["); i >= 0 && !strings.ContainsAny(s[i:], "0123456789") { // "(dec row)"
+		s = strings.TrimSpace(s[:i])
+	}
+	if list, rest := numbers(s); isNext && list != "" && rest != "" { // "Next 5 rows"
+		n, err := strconv.Atoi(list)
+		if rest, ok := word(rest, "rows", "rnds"); err != nil || !ok || rest != "" || n < 1 || n > gauge.MaxCount {
+			return p.fail(at, s, "a number of rows, like Next 5 rows")
+		}
+		l.Rows = n
+		return nil
+	}
+	if s == "" {
 		return nil
 	}
 	f := func(v string) (span, error) {
@@ -243,10 +256,11 @@ func (p *reader) label(l *Line, at int, s string) error {
 
 type span struct{ from, to int }
 
-// indexFold is strings.Index whatever the case.
+// indexFold returns where a word stands in s, whatever the case; -1 for nowhere.
 func indexFold(s, part string) int {
+	letter := func(i int) bool { return i >= 0 && i < len(s) && 'a' <= s[i]|0x20 && s[i]|0x20 <= 'z' }
 	for i := 0; i+len(part) <= len(s); i++ {
-		if strings.EqualFold(s[i:i+len(part)], part) {
+		if strings.EqualFold(s[i:i+len(part)], part) && !letter(i-1) && !letter(i+len(part)) {
 			return i
 		}
 	}
@@ -306,14 +320,16 @@ func opening(s string) int {
 	return -1
 }
 
-// list reads counts with their nouns, separated by commas outside brackets.
+// list reads counts with their nouns, separated by commas outside brackets, or by
+// and.
 func (p *reader) list(s string) ([]Count, bool) {
 	var out []Count
 	depth, from := 0, 0
+	s = strings.ReplaceAll(strings.ReplaceAll(s, ", and ", ", "), " and ", ", ")
 	for i := 0; i <= len(s); i++ {
 		switch {
 		case i == len(s) || s[i] == ',' && depth == 0:
-			c, ok := p.count(strings.TrimPrefix(strings.TrimSpace(s[from:i]), "and "))
+			c, ok := p.count(strings.TrimSpace(s[from:i]))
 			if !ok {
 				return nil, false
 			}
@@ -340,14 +356,14 @@ func (p *reader) count(s string) (Count, bool) {
 	switch noun {
 	case "st", "sts", "stitch", "stitches":
 		return c, true
-	case "ch-sp", "ch-sps", "ch sp", "ch sps", "chain spaces":
+	case "ch-sp", "ch-sps", "ch sp", "ch sps", "ch-spaces", "ch spaces", "chain spaces":
 		c.Spaces, c.Space = true, row.AnySpace
 		return c, true
 	}
 	if rest, ok := strings.CutPrefix(noun, "ch-"); ok {
 		size, word, _ := strings.Cut(rest, " ")
 		k, err := strconv.Atoi(size)
-		if err != nil || k < 1 || k > gauge.MaxCount || strings.TrimSuffix(word, "s") != "sp" {
+		if err != nil || k < 1 || k > gauge.MaxCount || strings.TrimSuffix(word, "s") != "sp" && strings.TrimSuffix(word, "s") != "space" {
 			return Count{}, false
 		}
 		c.Spaces, c.Space = true, row.Space(k)
@@ -358,17 +374,41 @@ func (p *reader) count(s string) (Count, bool) {
 	return c, err == nil
 }
 
-// again returns what follows `Rep Rows` or `Work Rows`.
+// again returns what follows `Rep Rows` or `Work Rows`, or `As Rows` after a label.
 func again(s string) (rest string, ok bool) {
-	if rest, ok = word(s, "rep", "repeat", "work"); !ok {
+	if rest, ok = word(s, "rep", "repeat", "work as", "work", "same as", "as"); !ok {
 		return s, false
 	}
-	rest, ok = word(rest, "rows", "row")
+	rest, ok = word(rest, "rows", "row", "rnds", "rnd")
 	return rest, ok && rest != "" && '0' <= rest[0] && rest[0] <= '9'
 }
 
 // again reads on after `Rep Rows`: `5–9 3 (4, 5) more times`.
 func (p *reader) again(l *Line, at int, s string) error {
+	from, to, rest := rowSpan(s)
+	if from < 1 || to < from {
+		return p.fail(at, s, "rows that are there, the first before the last")
+	}
+	l.Again = &Again{From: from, To: to}
+	rows := to - from + 1
+	if l.Label != "" && rest == "" && l.Rows%rows == 0 { // Rows 4–11: Rep Rows 2–3
+		l.Again.Times = grade.Run[int]{l.Rows / rows}
+		return nil
+	}
+	times, total, want := timesOf(rest)
+	if want != "" {
+		return p.fail(at, s, want)
+	}
+	l.Again.Times, l.Again.Total = times, total
+	if l.Label != "" && (total || len(times) > 1 || times[0]*rows != l.Rows) {
+		return p.fail(at, s, fmt.Sprintf("rows and times that make up the %d of the label", l.Rows))
+	}
+	return nil
+}
+
+// rowSpan cuts `5–9`, `5 and 6` or `5` from the front of s; from is 0 where there
+// is no such thing.
+func rowSpan(s string) (from, to int, rest string) {
 	digits := func(s string) (int, string) {
 		n := 0
 		for n < len(s) && '0' <= s[n] && s[n] <= '9' {
@@ -380,44 +420,53 @@ func (p *reader) again(l *Line, at int, s string) error {
 		}
 		return k, strings.TrimLeft(s[n:], " ")
 	}
-	from, rest := digits(s)
-	to := from
-	for _, dash := range []string{"–", "—", "-", "to "} {
-		if more, ok := strings.CutPrefix(rest, dash); ok {
-			to, rest = digits(strings.TrimLeft(more, " "))
-			break
+	from, rest = digits(s)
+	to = from
+	for _, dash := range []string{"–", "—", "-", "to ", "and ", "& "} {
+		more, ok := strings.CutPrefix(rest, dash)
+		if !ok {
+			continue
 		}
+		to, rest = digits(strings.TrimLeft(more, " "))
+		if (dash == "and " || dash == "& ") && to != from+1 { // not those between them
+			return 0, 0, rest
+		}
+		break
 	}
-	if from < 1 || to < from {
-		return p.fail(at, s, "rows that are there, the first before the last")
-	}
-	a := &Again{From: from, To: to}
-	l.Again = a
+	return from, to, strings.TrimLeft(rest, ", ")
+}
+
+// timesOf reads `3 (4, 5) more times`, `twice more`, `a total of 3 times`; want
+// says what it wants where it can't.
+func timesOf(s string) (times grade.Run[int], total bool, want string) {
 	for i, w := range []string{"once", "twice"} {
-		if more, ok := word(rest, w); ok {
+		if more, ok := word(s, w); ok {
 			if left, ok := word(more, "more"); !ok || left != "" {
-				return p.fail(at, rest, w+" more")
+				return nil, false, w + " more"
 			}
-			a.Times = grade.Run[int]{i + 1}
-			return nil
+			return grade.Run[int]{i + 1}, false, ""
 		}
 	}
-	rest, a.Total = word(rest, "a total of")
+	rest, total := word(s, "a total of")
 	list, rest := numbers(rest)
-	n, err := notation.ReadNumbers(list, 0)
-	if list == "" || err != nil {
-		return p.fail(at, s, "a number of times, or one for each size")
+	for i, w := range [...]string{"two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"} {
+		if more, ok := word(rest, w); ok && list == "" {
+			list, rest = strconv.Itoa(i+2), more
+		}
 	}
-	a.Times = n
+	times, err := notation.ReadNumbers(list, 0)
+	if list == "" || err != nil {
+		return nil, false, "a number of times, or one for each size"
+	}
 	rest, _, _ = strings.Cut(rest, ";")
 	rest, more := word(rest, "more times", "more time", "times more", "time more")
 	if !more {
 		rest, _ = word(rest, "times", "time")
 	}
-	if rest != "" || more == a.Total {
-		return p.fail(at, s, "3 more times, or a total of 3 times")
+	if rest != "" || more == total {
+		return nil, false, "3 more times, or a total of 3 times"
 	}
-	return nil
+	return times, total, ""
 }
 
 // ends reads on after `The last row, Row`: `20 (25), is worked on WS (RS)`.

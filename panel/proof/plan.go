@@ -26,7 +26,7 @@ func (t Text) Plan() (panel.Plan, panel.Writing, error) {
 	var p panel.Plan
 	w := panel.Writing{Terms: t.Terms}
 	var again *Again
-	number := 0 // rows written so far, repeats not counted
+	number, before := 0, 0 // rows written so far, repeats not counted; and those before row 1
 	for _, l := range t.Lines {
 		switch {
 		case l.Ends != nil:
@@ -39,10 +39,14 @@ func (t Text) Plan() (panel.Plan, panel.Writing, error) {
 				if again.To != number {
 					return panel.Plan{}, panel.Writing{}, lineError(l, "rows to "+strconv.Itoa(again.To)+" worked again after row "+strconv.Itoa(number), "a repeat that ends with the row before it", nil)
 				}
-				p.Repeat = slices.Clone(p.Opening[again.From-1:])
-				p.Opening = p.Opening[:again.From-1]
+				from := before + again.From - 1
+				p.Repeat = slices.Clone(p.Opening[from:])
+				p.Opening = p.Opening[:from]
 			}
 		default:
+			if l.From != nil && l.From[0] == 1 && before == 0 && again == nil { // a foundation may stand before row 1
+				before, number = number, 0
+			}
 			for range l.Rows {
 				number++
 				switch {

@@ -25,6 +25,7 @@ type Line struct {
 	Rows  int            `json:"rows"`            // rows that it stands for: 3 for "Rows 5–7"
 	Side  *panel.Side    `json:"side,omitempty"`  // the side named in the label
 	Row   row.Row        `json:"row,omitzero"`    // without items where Again is set
+	Named bool           `json:"named,omitempty"` // the row calls places by their kind, and passes over what lies between
 	Again *Again         `json:"again,omitempty"` // nil for a row
 	Ends  grade.Run[End] `json:"ends,omitempty"`  // set where the line tells on which row and side each size ends
 	Count []Count        `json:"count,omitempty"` // what is printed at its end

@@ -52,7 +52,8 @@
 // "skip" and "miss" are read as sk (UK rows are written with miss), "repeat" as
 // rep, words in full as their abbreviations, (…) and {…} as […], a stitch after
 // next as the place it made, `ch 1` without a remark as one that does not count,
-// numbers to ten as words. "yo", "work", "then" are passed over. In a size whose
+// numbers to ten as words, the top of the turning ch, or the 3rd ch of beg ch-4, as
+// the last st, `10 times in total` as all told, `here and throughout` as nothing. "yo", "work", "then" are passed over. In a size whose
 // number is 0 the part is skipped. `sc in next 3 sts` is one in each; for more
 // in each place say so: `2 sc in each of next 3 sts`. A bare `repeat 3 times`
 // after a star is refused, since some mean 3 and some 4.

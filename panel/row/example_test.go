@@ -336,3 +336,15 @@ func ExampleTerms_Spell() {
 	// Center back: 12 cm, or 4¾ in, toward the hem
 	// Centre front, in the colour of the border
 }
+
+// A row that calls places by their kind may pass over others.
+func ExampleParseNamed() {
+	for _, s := range []string{"sc in first st, *ch 1, sc in next sc; rep from * across", "*sc in next sc, ch 1, sk 1; rep from * across", "sc in each st across"} {
+		_, named, err := row.ParseNamed(s, row.US)
+		fmt.Println(named, err)
+	}
+	// Output:
+	// true <nil>
+	// false <nil>
+	// false <nil>
+}

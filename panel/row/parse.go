@@ -19,12 +19,28 @@ const maxDepth = 6
 // grammar, uses a word of the other terms, lists of sizes differ in length, or
 // a repeat works more than gauge.MaxCount places (ErrBounds).
 func Parse(s string, terms Terms) (Row, error) {
+	r, _, err := ParseNamed(s, terms)
+	return r, err
+}
+
+// ParseNamed is Parse, and reports whether the row calls every place by its kind
+// that it goes into or skips, but for the first and the last: next dc, each ch-1
+// sp, and not next st. Such a row may pass over what lies between.
+func ParseNamed(s string, terms Terms) (r Row, named bool, err error) {
+	p, err := parse(s, terms)
+	if err != nil {
+		return Row{}, false, err
+	}
+	return p.row, !p.unnamed, nil
+}
+
+func parse(s string, terms Terms) (*parser, error) {
 	if !terms.valid() {
-		return Row{}, &gauge.FieldError{Field: "Terms", Got: terms.String(), Want: "US or UK"}
+		return nil, &gauge.FieldError{Field: "Terms", Got: terms.String(), Want: "US or UK"}
 	}
 	if len(s) > text.Limit {
 		line, col := lineCol(s, text.Limit)
-		return Row{}, &SyntaxError{Line: line, Col: col, Text: s, Read: "more than 10000 characters", Want: "a shorter row", Err: gauge.ErrBounds}
+		return nil, &SyntaxError{Line: line, Col: col, Text: s, Read: "more than 10000 characters", Want: "a shorter row", Err: gauge.ErrBounds}
 	}
 	p := &parser{s: s, toks: lex(s), terms: terms}
 	items := p.items(0)
@@ -35,18 +51,18 @@ func Parse(s string, terms Terms) (Row, error) {
 		p.fail(p.peek(), wantItem)
 	}
 	if p.err != nil {
-		return Row{}, p.err
+		return nil, p.err
 	}
-	r := Row{Items: p.settle(items)}
+	p.row = Row{Items: p.settle(items)}
 	if p.err != nil {
-		return Row{}, p.err
+		return nil, p.err
 	}
-	if err := r.validate(); err != nil {
+	if err := p.row.validate(); err != nil {
 		at, end := p.extent(err.Field)
 		p.failAt(at, strings.TrimRight(s[at:end], " ,;."), err.Want+", got "+err.Got, err.Err)
-		return Row{}, p.err
+		return nil, p.err
 	}
-	return r, nil
+	return p, nil
 }
 
 // Must is Parse for literals in tests and package variables; it panics when s
@@ -75,6 +91,9 @@ type parser struct {
 	sizes   int   // length of the lists of sizes read so far; 0 for none
 	started bool  // an item has been read
 	starts  []int // byte offset of each item of the row
+	plain   bool  // the place read last is called st
+	unnamed bool  // some place that is worked or skipped is
+	row     Row
 	err     error
 }
 
@@ -173,7 +192,7 @@ func (p *parser) items(depth int) []Item {
 			p.starts = append(p.starts, t.at)
 		}
 		items = p.item(items, depth)
-		for p.err == nil && p.peek().word == "and" && p.ahead(1).word == "in" {
+		for p.err == nil && p.peek().word == "and" && (p.ahead(1).word == "in" || p.ahead(1).word == "each") {
 			w, ok := items[len(items)-1].(Work)
 			if !ok {
 				break
@@ -181,7 +200,8 @@ func (p *parser) items(depth int) []Item {
 			if depth == 0 {
 				p.starts = append(p.starts, p.peek().at)
 			}
-			p.i += 2
+			p.next()
+			p.word("in")
 			items = append(items, p.placed(w.Make))
 		}
 		for depth == 0 && len(p.starts) < len(items) { // a foundation chain is two

@@ -74,6 +74,11 @@ func (p *parser) star(depth int) Item {
 		n := p.num()
 		more := p.word("more")
 		p.expect("times", "time")
+		if !more && p.word("in") { // 10 times in total
+			p.expect("total", "all")
+			r.Times = n
+			break
+		}
 		if !more && !p.word("more") {
 			p.failAt(u.at, p.s[u.at:p.toks[p.i-1].end], "3 more times, or a total of 3 times", nil)
 		}

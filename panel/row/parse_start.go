@@ -50,6 +50,10 @@ func (p *parser) chains(items []Item) []Item {
 	default:
 		p.failAt(t.at, p.s[t.at:p.toks[p.i-1].end], fmt.Sprintf("ch %d (counts as dc), naming its stitch, or ch %d (does not count)", n[0], n[0]), nil)
 	}
+	if p.word("here", "now") && p.peek().word == "and" {
+		p.next()
+	}
+	p.word("throughout")
 	if open {
 		p.expect(")")
 	}

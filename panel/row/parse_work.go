@@ -171,6 +171,7 @@ func (p *parser) work() Item {
 	}
 	// hdc 7 (8, 9): one in each of the next 7
 	if n == nil && p.peek().kind == numberToken {
+		p.unnamed = true
 		return Work{Make: []Part{{Of: s}}, N: canonical(p.num())}
 	}
 	if p.word("in", "into") {
@@ -180,10 +181,12 @@ func (p *parser) work() Item {
 		p.fail(p.peek(), "a place (in next st) or a number of stitches")
 		return nil
 	}
+	p.unnamed = true
 	return Work{Make: []Part{{Of: s}}, N: canonical(n)}
 }
 
 func (p *parser) together(t token, s Stitch, n int) Item {
+	p.unnamed = true
 	if n < 2 || n > 99 {
 		p.fail(t, "2 to 99 stitches together")
 	}
@@ -203,9 +206,11 @@ func (p *parser) together(t token, s Stitch, n int) Item {
 // It reports whether the place is a chain space, and of which size.
 func (p *parser) noun() Space {
 	t := p.peek()
+	p.plain = false
 	if t.kind == wordToken {
 		switch w := strings.TrimSuffix(t.word, "s"); {
 		case w == "st" || w == "stitch" || w == "stitche":
+			p.plain = true
 			p.next()
 			return 0
 		case w == "ch-sp" || w == "ch-space":
@@ -261,20 +266,35 @@ func digitsOnly(s string) bool {
 	return s != ""
 }
 
-// count reads `2`, `next 2 sts`, `next st`, `next ch-2 sp`.
+// kind is noun for a place among others.
+func (p *parser) kind() Space {
+	space := p.noun()
+	p.unnamed = p.unnamed || p.plain
+	return space
+}
+
+// count reads `2`, `next 2 sts`, `next st`, `next ch-2 sp`, `first ch-2 sp`: that
+// of the row is the next. The first st may be under the turning chain.
 func (p *parser) count() (Num, Space) {
 	next := p.word("the", "next")
 	next = p.word("next") || next
+	if t := p.peek(); t.word == "first" || t.kind == ordinalToken && t.word == "1" {
+		p.next()
+		if next = p.spaceAhead(); !next {
+			p.i--
+		}
+	}
 	var n Num
 	if p.peek().kind == numberToken {
 		n = p.num()
 		if !p.nounAhead() {
+			p.unnamed = true
 			return canonical(n), 0
 		}
 	} else if !next && !p.nounAhead() {
 		p.fail(p.peek(), "a number of stitches, or next st")
 	}
-	return canonical(n), p.noun()
+	return canonical(n), p.kind()
 }
 
 // nounAhead reports whether a place follows.
@@ -285,12 +305,12 @@ func (p *parser) nounAhead() bool {
 
 func (p *parser) leave() Item {
 	p.word("the")
-	if p.word("rem", "remaining") {
+	if p.word("rem", "remaining") && p.peek().kind != numberToken {
 		p.word("sts", "st", "stitches")
 		p.expect("unworked")
 		return Leave{}
 	}
-	p.word("next")
+	p.word("next", "last")
 	n := p.num()
 	p.word("sts", "st", "stitches")
 	p.expect("unworked")
@@ -303,6 +323,7 @@ func (p *parser) placed(make []Part) Item {
 	t := p.peek()
 	switch {
 	case p.word("each", "every"):
+		p.word("rem", "remaining")
 		if p.word("of") {
 			p.word("the")
 			return p.places(make, true)
@@ -317,9 +338,28 @@ func (p *parser) placed(make []Part) Item {
 		return p.places(make, false)
 	case t.kind == wordToken && strings.HasPrefix(t.word, "ch"):
 		return Work{Make: make, Space: p.noun()}
+	case p.word("top"):
+		return p.top(make)
+	case t.kind == ordinalToken && strings.TrimSuffix(p.ahead(1).word, "s") == "ch" && p.ahead(2).word == "of": // 3rd ch of beg ch-4
+		p.i += 2
+		return p.top(make)
 	}
 	p.fail(t, wantPlace)
 	return nil
+}
+
+// top reads on after `in top` or `in 3rd ch`: `of turning ch`, `of beg ch-4`. The chain that
+// began the row before is the last stitch of this one.
+func (p *parser) top(make []Part) Item {
+	p.expect("of")
+	p.word("the")
+	if t := p.peek(); !p.word("tch", "t-ch") {
+		p.word("turning", "beg", "beginning")
+		if ch, n, _ := strings.Cut(p.next().word, "-"); ch != "ch" && ch != "chain" || n != "" && !digitsOnly(n) {
+			p.fail(t, "turning ch or beg ch-3")
+		}
+	}
+	return Work{Make: make, At: Last}
 }
 
 // places reads `next 3 sts`, `first st`, `last 2 sts`.
@@ -337,10 +377,21 @@ func (p *parser) places(make []Part, each bool) Item {
 		p.fail(t, "next, first or last")
 		return nil
 	}
+	bare := false // next 50, without a noun
 	if p.peek().kind == numberToken {
 		w.N = canonical(p.num())
+		bare = !p.nounAhead()
 	}
-	w.Space = p.noun()
+	if bare {
+		p.unnamed = true
+	} else if w.At == Next {
+		w.Space = p.kind()
+	} else {
+		w.Space = p.noun()
+	}
+	if w.At == First && w.Space != 0 { // stitches may stand before it: it is the next
+		w.At = Next
+	}
 	if !each && w.N != nil && !single(make) {
 		p.failAt(t.at, p.s[t.at:p.toks[p.i-1].end], "in each of, where several go into each place: 2 dc in each of next 3 sts", nil)
 	}
@@ -353,7 +404,7 @@ func single(parts []Part) bool { return len(parts) == 1 && parts[0].N.one() && p
 // each reads on after `in each`: `st across`, `st and 2 hdc in each ch-2 sp
 // across`, `st and ch-sp to last 3 sts`.
 func (p *parser) each(make []Part) Item {
-	e := Each{In: []Into{{Make: make, Space: p.noun()}}}
+	e := Each{In: []Into{{Make: make, Space: p.kind()}}}
 	for p.err == nil && p.peek().word == "and" {
 		mark := p.i
 		p.next()
@@ -372,7 +423,7 @@ func (p *parser) each(make []Part) Item {
 		}
 		p.word("in", "into")
 		p.word("each")
-		e.In = append(e.In, Into{Make: more, Space: p.noun()})
+		e.In = append(e.In, Into{Make: more, Space: p.kind()})
 	}
 	e.Last = p.until()
 	return e

@@ -103,6 +103,23 @@ func ExampleInto() {
 	// row 1, "dc in first st, *ch 2, sk 2, dc in next st; rep from * acros"… (61 bytes): uses 7 of 9, 2 left over (1 short of one more repeat)
 }
 
+// The stitches and the spaces of a mesh, each by their kind.
+func ExamplePassOver() {
+	mesh := work.Places{0, 1, 0, 1, 0}
+	for _, s := range []string{"sc in each dc across", "2 sc in each ch-1 sp across", "dc in first st, *ch 2, dc in next dc; rep from * across"} {
+		r, named, _ := row.ParseNamed(s, row.US)
+		kept, ok := work.PassOver(r, mesh, 0)
+		fmt.Println(named, kept, ok)
+	}
+	_, ok := work.PassOver(row.Must("sc in next 2 ch-2 sps", row.US), mesh, 0)
+	fmt.Println(ok)
+	// Output:
+	// true [st st st] true
+	// true [ch-1 sp ch-1 sp] true
+	// true [st st st] true
+	// false
+}
+
 func ExampleSumOf() {
 	for _, s := range []string{
 		"sc in next 3 sts, sc2tog, sc in next 6 sts, sc2tog, sc in next st",

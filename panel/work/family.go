@@ -263,15 +263,23 @@ func (f family) fixed(p program, t, j int) (family, link, error) {
 	if len(f.g) > 0 {
 		dn = 0
 	}
-	var w walk
 	places := f.word(t)
-	if err := w.work(p.laid(j), places, 0); err != nil {
+	w := walk{outs: make([][]atom, 0, len(p.head)+j*len(p.body)+len(p.tail))}
+	k, q := takes(p.head), takes(p.body)
+	err := w.work(p.head, places, 0)
+	for i := 0; i < j && err == nil; i, k = i+1, k+q {
+		err = w.work(p.body, places[k:], k)
+	}
+	if err == nil {
+		err = w.work(p.tail, places[k:], k)
+	}
+	if err != nil {
 		return family{}, link{}, err
 	}
 	if err := unmet(p, w.met); err != nil {
 		return family{}, link{}, err
 	}
-	var m maker
+	m := maker{places: make([]place, 0, len(w.outs))}
 	for _, out := range w.outs {
 		m.make(out)
 	}

@@ -57,7 +57,7 @@ func compile(r row.Row, size int) program {
 			} else {
 				p.body = []op{{takes: true, alts: alts}}
 			}
-			p.left = none(it.Last, size) - stitchesIn(r.Items[i+1:], size)
+			p.left = leftOf(none(it.Last, size), r.Items[i+1:], size)
 			c = &p.tail
 		case row.Repeat:
 			if len(it.Times) > 0 {
@@ -67,7 +67,7 @@ func compile(r row.Row, size int) program {
 			for _, in := range it.Items {
 				p.body = appendOps(p.body, in, size)
 			}
-			p.left = none(it.Last, size) - stitchesIn(r.Items[i+1:], size)
+			p.left = leftOf(none(it.Last, size), r.Items[i+1:], size)
 			c = &p.tail
 		case row.Leave:
 			if len(it.N) == 0 {
@@ -82,8 +82,9 @@ func compile(r row.Row, size int) program {
 	return p
 }
 
-// stitchesIn counts the stitches that items take.
-func stitchesIn(items []row.Item, size int) int {
+// leftOf returns how many of the last stitches the items do not take. A chain
+// space among the last stitches may count as one or not.
+func leftOf(last int, items []row.Item, size int) int {
 	var ops []op
 	for _, it := range items {
 		ops = appendOps(ops, it, size)
@@ -94,7 +95,10 @@ func stitchesIn(items []row.Item, size int) int {
 			n++
 		}
 	}
-	return n
+	if last == takes(ops) {
+		return 0
+	}
+	return last - n
 }
 
 // none is In with 0 for an empty number.
