@@ -112,7 +112,7 @@ func (p *pattern) rows() []Finding {
 
 // run works rows that were read.
 func (p *pattern) run(b *block) []Finding {
-	found, err := proof.CheckWithin(b.text, nil, &p.places)
+	found, err := spending(b.text, &p.places)
 	if err != nil {
 		p.miss(b.lines[0], fmt.Errorf("the rows from here on: %w", err))
 		return nil
@@ -124,6 +124,12 @@ func (p *pattern) run(b *block) []Finding {
 		out = append(out, f.Finding)
 	}
 	return append(out, p.worked(b, found)...)
+}
+
+// spending checks a text and takes what that works off what is left.
+func spending(t proof.Text, left *int) (found []proof.Finding, err error) {
+	found, *left, err = proof.CheckWithin(t, nil, *left)
+	return found, err
 }
 
 // parse reads the rows. An error says in which of the lines it is, and why.
@@ -321,10 +327,10 @@ func (p *pattern) renumbered(b *block, found []proof.Finding) ([]sized, []proof.
 			change(l)
 			return t
 		}
-		if counted, err := proof.CheckWithin(changed(numbers), nil, &p.tries); err != nil || misnumbered(counted) > 0 {
+		if counted, err := spending(changed(numbers), &p.tries); err != nil || misnumbered(counted) > 0 {
 			return
 		}
-		rest, err := proof.CheckWithin(changed(b.text.Lines), nil, &p.places)
+		rest, err := spending(changed(b.text.Lines), &p.places)
 		if err != nil || misnumbered(rest) > 0 || len(rest) >= len(found) {
 			return
 		}

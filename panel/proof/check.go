@@ -73,30 +73,30 @@ const most = 5_000_000
 // one value nor one for each size, each 0 to gauge.MaxCount, or the rows work more
 // than 5 million places.
 func Check(t Text, begin grade.Run[int]) ([]Finding, error) {
-	left := most
-	return CheckWithin(t, begin, &left)
+	found, _, err := CheckWithin(t, begin, most)
+	return found, err
 }
 
-// CheckWithin is Check for one of several texts that together may work so many
-// places as are left; what it works is taken off them. It returns the errors of
-// Check.
-func CheckWithin(t Text, begin grade.Run[int], left *int) ([]Finding, error) {
+// CheckWithin is Check for one of several texts that together may work no more
+// than so many places. It returns also how many are left for the others, none
+// where they did not suffice. Its errors are those of Check, with that bound.
+func CheckWithin(t Text, begin grade.Run[int], places int) (found []Finding, left int, err error) {
 	if err := t.Validate(); err != nil {
-		return nil, err
+		return nil, places, err
 	}
 	t.Sizes = max(t.Sizes, 1)
-	c := &checker{t: t, results: make([][]result, len(t.Lines)), left: *left, off: make([]int, t.Sizes)}
+	c := &checker{t: t, results: make([][]result, len(t.Lines)), left: places, off: make([]int, t.Sizes)}
 	for i := range c.results {
 		c.results[i] = make([]result, t.Sizes)
 	}
 	if begin != nil {
 		all, err := begin.For(t.Sizes)
 		if err != nil {
-			return nil, gauge.InField("begin", err)
+			return nil, places, gauge.InField("begin", err)
 		}
 		for size, n := range all {
 			if n < 0 || n > gauge.MaxCount {
-				return nil, &gauge.FieldError{Field: fmt.Sprintf("begin[%d]", size), Got: strconv.Itoa(n), Want: "0 to 100000", Err: gauge.ErrBounds}
+				return nil, places, &gauge.FieldError{Field: fmt.Sprintf("begin[%d]", size), Got: strconv.Itoa(n), Want: "0 to 100000", Err: gauge.ErrBounds}
 			}
 		}
 		begin = all
@@ -108,16 +108,13 @@ func CheckWithin(t Text, begin grade.Run[int], left *int) ([]Finding, error) {
 		}
 		m.all()
 		if c.left < 0 {
-			allowed := *left
-			*left = 0
-			return nil, &gauge.FieldError{Field: "Text", Got: fmt.Sprintf("more than %d places to work", allowed), Want: "fewer rows or repeats", Err: gauge.ErrBounds}
+			return nil, 0, &gauge.FieldError{Field: "Text", Got: fmt.Sprintf("more than %d places to work", places), Want: "fewer rows or repeats", Err: gauge.ErrBounds}
 		}
 	}
-	*left = c.left
 	for i := range t.Lines {
 		c.line(i)
 	}
-	return c.findings, nil
+	return c.findings, c.left, nil
 }
 
 type checker struct {

@@ -51,7 +51,9 @@ func ExampleCheckWithin() {
 	left := 1000
 	for _, piece := range []string{"Row 1: fsc 20. 20 sts\nRow 2: sc in each st across. 21 sts", "Row 1: fsc 900\nRow 2: sc in each st across", "Row 1: fsc 999\nRow 2: sc in each st across"} {
 		text, _ := proof.Parse(piece, row.US)
-		found, err := proof.CheckWithin(text, nil, &left)
+		var found []proof.Finding
+		var err error
+		found, left, err = proof.CheckWithin(text, nil, left)
 		fmt.Println(len(found), err)
 	}
 	// Output:
