@@ -91,14 +91,20 @@ func TestFinishingGolden(t *testing.T) {
 
 // An app's own garment is told seam by seam, its unlike seam with the plan.
 func TestFinishingOwnGarment(t *testing.T) {
+	at := gauge.MustGauge("4 sts and 3 rows = 1 in")
 	own := func(rows int) seam.Garment {
-		g := gauge.MustGauge("4 sts and 3 rows = 1 in")
+		g := at
 		a := layout.Piece{Name: "yoke", Stitches: 40, Rows: 30, Gauge: g}
 		b := layout.Piece{Name: "skirt", Stitches: 60, Rows: rows, Gauge: g, Foundation: layout.Left}
 		a.Edges[layout.Bottom] = layout.Edge{{Name: "waist", Count: 40, Kind: layout.Joined}}
 		b.Edges[layout.Top] = layout.Edge{{Name: "waist", Count: rows, Kind: layout.Partner}}
 		return seam.Garment{Layout: layout.Layout{Name: "smock", Pieces: []layout.Piece{a, b}}}
 	}
+	at = gauge.MustGauge("4 sts and 2 rows = 1 in")
+	half, err := seam.Finishing{}.Steps(grade.Run[seam.Garment]{own(20)})
+	require.NoError(t, err)
+	require.Contains(t, strings.Join(half, "\n"), "pass over 20 of the 40, spread evenly: one after every pair.")
+	at = gauge.MustGauge("4 sts and 3 rows = 1 in")
 	steps, err := seam.Finishing{Sewing: seam.Sewing{Method: seam.Mattress}}.Steps(grade.Run[seam.Garment]{own(30), own(31)})
 	require.NoError(t, err)
 	all := strings.Join(steps, "\n")

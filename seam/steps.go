@@ -567,6 +567,9 @@ func (w writer) plans(seams grade.Run[layout.Seam]) string {
 		every = fmt.Sprintf("%d to %d", least, most)
 	}
 	spread := "one after every " + every + " pairs"
+	if every == "1" {
+		spread = "one after every pair"
+	}
 	if steep {
 		spread = every + " after each pair"
 	}

@@ -261,7 +261,7 @@ const near = 80
 func clauseAround(s string, from, to int) string {
 	s, from, to = s[max(0, from-near):min(len(s), to+near)], min(from, near), to-max(0, from-near)
 	if i := strings.LastIndexAny(s[:from], ",;.("); i >= 0 {
-		s, from, to = s[i+1:], from-i-1, to-i-1
+		s, to = s[i+1:], to-i-1
 	}
 	if i := strings.IndexAny(s[to:], ",;.)"); i >= 0 {
 		s = s[:to+i]

@@ -24,7 +24,7 @@ const ready = `document.getElementById("status").textContent === "The pattern is
 // stands beside its control.
 func TestLiveInABrowser(t *testing.T) {
 	c := browse(t)
-	server := httptest.NewServer(newServer(posted(nil), timeLimit).Handler)
+	server := httptest.NewServer(newServer(fresh(), timeLimit).Handler)
 	defer server.Close()
 	for _, width := range widths {
 		c.open(server.URL, width, 800)
@@ -54,10 +54,10 @@ func TestLiveInABrowser(t *testing.T) {
 		require.True(t, c.is(`!document.querySelector("[aria-invalid], .stale") && document.getElementById("ease-error").textContent === ""`))
 
 		c.set("layout", "poncho")
-		require.True(t, c.is(`document.getElementById("ease").disabled && document.getElementById("ease").offsetParent === null && !document.getElementById("neck_round").disabled`))
+		require.True(t, c.is(`document.getElementById("ease").offsetParent === null && document.getElementById("neck_round").offsetParent !== null`))
 		c.until(ready + ` && document.getElementById("pattern").textContent.includes("Neck opening")`)
 		c.set("yarn", "stitches")
-		c.until(ready + ` && document.getElementById("yarn.swatch.mass").disabled && document.getElementById("yarn.stitches").offsetParent !== null`)
+		c.until(ready + ` && document.getElementById("yarn.swatch.mass").offsetParent === null && document.getElementById("yarn.stitches").offsetParent !== null`)
 		c.fits(width, "the form")
 		c.shot(itoa(width) + "-poncho")
 		require.True(t, c.is("window.sameDocument"), "the page was not loaded anew")
@@ -71,13 +71,13 @@ func TestLiveInABrowser(t *testing.T) {
 // they stand, and none is hidden behind the foot of the form.
 func TestKeyboardInABrowser(t *testing.T) {
 	c := browse(t)
-	server := httptest.NewServer(newServer(posted(nil), timeLimit).Handler)
+	server := httptest.NewServer(newServer(fresh(), timeLimit).Handler)
 	defer server.Close()
 	for _, width := range widths {
 		c.open(server.URL, width, 800)
 		var want []string
 		for f := range fields() {
-			if posted(nil).shown(f) {
+			if fresh().shown(f) {
 				want = append(want, f.Name)
 			}
 		}
@@ -107,7 +107,7 @@ func TestKeyboardInABrowser(t *testing.T) {
 // as description, landmarks and the drawing have names.
 func TestNamesInABrowser(t *testing.T) {
 	c := browse(t)
-	server := httptest.NewServer(newServer(posted(nil), timeLimit).Handler)
+	server := httptest.NewServer(newServer(fresh(), timeLimit).Handler)
 	defer server.Close()
 	c.open(server.URL, 1280, 800)
 	type value struct{ Value any }
@@ -138,7 +138,7 @@ func TestNamesInABrowser(t *testing.T) {
 // Without script the button does the same.
 func TestWithoutScriptInABrowser(t *testing.T) {
 	c := browse(t)
-	server := httptest.NewServer(newServer(posted(nil), timeLimit).Handler)
+	server := httptest.NewServer(newServer(fresh(), timeLimit).Handler)
 	defer server.Close()
 	c.call("Emulation.setScriptExecutionDisabled", map[string]any{"value": true}, nil) // the page's own; ours still runs
 	for _, width := range widths {
@@ -165,7 +165,7 @@ func TestWithoutScriptInABrowser(t *testing.T) {
 // The pages to print fit a phone, and a sheet of A4 or Letter.
 func TestPagesToPrintInABrowser(t *testing.T) {
 	c := browse(t)
-	server := httptest.NewServer(newServer(posted(nil), timeLimit).Handler)
+	server := httptest.NewServer(newServer(fresh(), timeLimit).Handler)
 	defer server.Close()
 	for _, layout := range layouts() {
 		for _, as := range []string{"page", "large"} {

@@ -8,12 +8,11 @@ const status = document.getElementById("status");
 let timer, running;
 
 // Fields that the layout, or the way to the quantity of yarn, has no use for are
-// neither shown nor sent.
+// not shown. They are sent all the same, and come back when they are wanted.
 function fit() {
   for (const field of form.querySelectorAll("[data-when]")) {
     const use = field.dataset.is.split("|").includes(form.elements.namedItem(field.dataset.when).value);
     field.hidden = !use;
-    field.querySelector("input, select, textarea").disabled = !use;
   }
 }
 

@@ -24,6 +24,9 @@ func main() {
 	addr := flag.String("addr", "127.0.0.1:8080", "where to listen; this machine only")
 	file := flag.String("brief", "", "a brief to open with (default: one that the program holds)")
 	flag.Parse()
+	if flag.NArg() > 0 {
+		log.Fatalf("unexpected %q after the flags", flag.Arg(0))
+	}
 	stop, cancel := signal.NotifyContext(context.Background(), os.Interrupt)
 	defer cancel()
 	if err := serve(stop, *addr, *file); err != nil {
@@ -66,7 +69,7 @@ func serve(ctx context.Context, addr, file string) error {
 // opening returns the values of the form when the page is opened.
 func opening(file string) (values, error) {
 	if file == "" {
-		return posted(nil), nil
+		return fresh(), nil
 	}
 	data, err := os.ReadFile(file)
 	if err != nil {

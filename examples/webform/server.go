@@ -4,9 +4,11 @@ import (
 	"bytes"
 	"errors"
 	"html/template"
+	"mime"
 	"net"
 	"net/http"
 	"os"
+	"strings"
 	"time"
 
 	"example.com/panelmath/examples/internal/document"
@@ -36,7 +38,11 @@ func pages(start values) http.Handler {
 	mux := http.NewServeMux()
 	mux.HandleFunc("GET /{$}", func(w http.ResponseWriter, _ *http.Request) { show(w, start) })
 	mux.HandleFunc("POST /{$}", func(w http.ResponseWriter, r *http.Request) {
-		v := posted(r.PostForm)
+		v, err := posted(r.PostForm)
+		if err != nil {
+			http.Error(w, err.Error(), http.StatusBadRequest)
+			return
+		}
 		if as := r.PostForm.Get("as"); as != "" {
 			give(w, v, as)
 			return
@@ -55,6 +61,11 @@ func pages(start values) http.Handler {
 // made to point here is refused), and nothing but the page's own files loads.
 func guard(next http.Handler) http.Handler {
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		h := w.Header()
+		h.Set("Content-Security-Policy", "default-src 'none'; style-src 'self'; script-src 'self'; connect-src 'self'; img-src data:; form-action 'self'; base-uri 'none'; frame-ancestors 'none'")
+		h.Set("X-Content-Type-Options", "nosniff")
+		h.Set("Referrer-Policy", "no-referrer")
+		h.Set("Cache-Control", "no-store")
 		host, _, err := net.SplitHostPort(r.Host)
 		if err != nil {
 			host = r.Host
@@ -63,11 +74,6 @@ func guard(next http.Handler) http.Handler {
 			http.Error(w, "This page is for this machine only.", http.StatusForbidden)
 			return
 		}
-		h := w.Header()
-		h.Set("Content-Security-Policy", "default-src 'none'; style-src 'self'; script-src 'self'; connect-src 'self'; img-src data:; form-action 'self'; base-uri 'none'; frame-ancestors 'none'")
-		h.Set("X-Content-Type-Options", "nosniff")
-		h.Set("Referrer-Policy", "no-referrer")
-		h.Set("Cache-Control", "no-store")
 		next.ServeHTTP(w, r)
 	})
 }
@@ -76,6 +82,10 @@ func guard(next http.Handler) http.Handler {
 // too large or too slow.
 func bounded(next http.Handler) http.Handler {
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		if kind, _, err := mime.ParseMediaType(r.Header.Get("Content-Type")); r.Method == http.MethodPost && (err != nil || kind != "application/x-www-form-urlencoded") {
+			http.Error(w, "form: want application/x-www-form-urlencoded", http.StatusUnsupportedMediaType)
+			return
+		}
 		r.Body = http.MaxBytesReader(w, r.Body, requestLimit)
 		if err := r.ParseForm(); err != nil {
 			http.Error(w, "form: "+err.Error(), status(err))
@@ -87,7 +97,7 @@ func bounded(next http.Handler) http.Handler {
 
 func loopback(host string) bool {
 	ip := net.ParseIP(host)
-	return host == "localhost" || ip != nil && ip.IsLoopback()
+	return strings.EqualFold(strings.TrimSuffix(host, "."), "localhost") || ip != nil && ip.IsLoopback()
 }
 
 // status tells what was wrong with the request itself.

@@ -4,6 +4,7 @@ import (
 	"context"
 	"encoding/json"
 	"fmt"
+	"html"
 	"io"
 	"net"
 	"net/http"
@@ -30,15 +31,13 @@ func itoa(n int) string { return strconv.Itoa(n) }
 
 // sent is the form as a browser sends it, with some controls changed.
 func sent(change map[string]string) url.Values {
-	v := posted(nil)
+	v := fresh()
 	for name, text := range change {
 		v[name] = text
 	}
 	form := url.Values{}
 	for f := range fields() {
-		if v.shown(f) {
-			form.Set(f.Name, strings.ReplaceAll(v[f.Name], "\n", "\r\n"))
-		}
+		form.Set(f.Name, strings.ReplaceAll(v[f.Name], "\n", "\r\n"))
 	}
 	if as := change["as"]; as != "" {
 		form.Set("as", as)
@@ -51,7 +50,7 @@ func post(t *testing.T, form url.Values) *httptest.ResponseRecorder {
 	r := httptest.NewRequest("POST", "http://localhost/", strings.NewReader(form.Encode()))
 	r.Header.Set("Content-Type", "application/x-www-form-urlencoded")
 	w := httptest.NewRecorder()
-	newServer(posted(nil), timeLimit).Handler.ServeHTTP(w, r)
+	newServer(fresh(), timeLimit).Handler.ServeHTTP(w, r)
 	return w
 }
 
@@ -60,7 +59,7 @@ func get(t *testing.T, host, path string) *httptest.ResponseRecorder {
 	r := httptest.NewRequest("GET", "http://localhost"+path, nil)
 	r.Host = host
 	w := httptest.NewRecorder()
-	newServer(posted(nil), timeLimit).Handler.ServeHTTP(w, r)
+	newServer(fresh(), timeLimit).Handler.ServeHTTP(w, r)
 	return w
 }
 
@@ -78,7 +77,7 @@ func TestOpensWithAPattern(t *testing.T) {
 	require.NoError(t, err)
 	want, err := garment.Make(b)
 	require.NoError(t, err)
-	got, wrong := posted(nil).make()
+	got, wrong := fresh().make()
 	require.Empty(t, wrong)
 	require.Equal(t, want.Result(true), got.Result(true))
 }
@@ -167,7 +166,7 @@ func TestEveryEmptyFieldIsToldBesideItsControl(t *testing.T) {
 		for _, way := range ways() {
 			change := map[string]string{"layout": layout.Value, "yarn": way.Value}
 			var want []string
-			v := posted(nil)
+			v := fresh()
 			v["layout"], v["yarn"] = layout.Value, way.Value
 			for f := range fields() {
 				if len(f.Options) > 0 || !v.shown(f) || f.Name == "sizes" {
@@ -224,7 +223,7 @@ func TestUnusedControlsAreNotSent(t *testing.T) {
 	form.Set("yarn.project.mass", "nonsense")
 	w := post(t, form)
 	require.Equal(t, http.StatusOK, w.Code, errorsOf(w.Body.String()))
-	require.Regexp(t, `<input id="ease"[^>]* disabled value="nonsense"`, w.Body.String(), "and comes back with the layout")
+	require.Regexp(t, `<input id="ease"[^>]* value="nonsense"`, w.Body.String(), "and comes back with the layout")
 }
 
 // The files to take along are what the program pattern reads and writes.
@@ -259,7 +258,7 @@ func TestBriefRoundTrip(t *testing.T) {
 	for _, layout := range layouts() {
 		for _, way := range ways() {
 			for _, change := range []map[string]string{nil, {"hem_slit": "3 in", "sleeve_length": "12 in", "neck_stretch": "10%", "worked_gauge": "", "rows.closing": "", "row_start": "no chain"}} {
-				v := posted(nil)
+				v := fresh()
 				for name, text := range change {
 					v[name] = text
 				}
@@ -320,9 +319,9 @@ func TestAnswersToOtherRequests(t *testing.T) {
 	}
 	r := httptest.NewRequest("DELETE", "http://localhost/", nil)
 	w := httptest.NewRecorder()
-	newServer(posted(nil), timeLimit).Handler.ServeHTTP(w, r)
+	newServer(fresh(), timeLimit).Handler.ServeHTTP(w, r)
 	require.Equal(t, http.StatusMethodNotAllowed, w.Code)
-	require.Equal(t, http.StatusOK, post(t, nil).Code, "nothing was sent: the form starts afresh")
+	require.Equal(t, http.StatusUnprocessableEntity, post(t, nil).Code, "nothing was sent: everything is missing")
 }
 
 // Hostile texts cost little and get a plain answer.
@@ -349,7 +348,7 @@ func listen(t *testing.T, limit time.Duration) string {
 	t.Helper()
 	listener, err := net.Listen("tcp", "127.0.0.1:0")
 	require.NoError(t, err)
-	server := newServer(posted(nil), limit)
+	server := newServer(fresh(), limit)
 	go func() { _ = server.Serve(listener) }()
 	t.Cleanup(func() { _ = server.Close() })
 	return listener.Addr().String()
@@ -494,7 +493,7 @@ func TestParallelClients(t *testing.T) {
 
 // BenchmarkPage is one request of the live form, from its text to the page.
 func BenchmarkPage(b *testing.B) {
-	v := posted(nil)
+	v := fresh()
 	b.ReportAllocs()
 	for b.Loop() {
 		w := httptest.NewRecorder()
@@ -505,6 +504,63 @@ func BenchmarkPage(b *testing.B) {
 	}
 }
 
+// A change of the layout, or of the way to the yarn, and back loses nothing: the
+// page sends what it does not show.
+func TestThereAndBack(t *testing.T) {
+	form := sent(map[string]string{"ease": "7 in", "yarn.swatch.mass": "15 g", "length": "24 in"})
+	want := post(t, form).Body.String()
+	for _, other := range [][2]string{{"layout", "cocoon"}, {"layout", "poncho"}, {"yarn", "unravelled"}} {
+		back := form.Get(other[0])
+		form.Set(other[0], other[1])
+		page := post(t, form).Body.String()
+		for _, m := range regexp.MustCompile(`<input id="([^"]*)"[^>]* value="([^"]*)"`).FindAllStringSubmatch(page, -1) {
+			require.NotContains(t, m[0], "disabled")
+			form.Set(m[1], html.UnescapeString(m[2])) // as a browser would send the page
+		}
+		form.Set(other[0], back)
+		require.Equal(t, want, post(t, form).Body.String(), "%v", other)
+	}
+}
+
+// What did not come is missing, and is not taken from the example.
+func TestMissingIsNotTheExample(t *testing.T) {
+	for f := range fields() {
+		form := sent(nil)
+		form.Del(f.Name)
+		w := post(t, form)
+		if !fresh().shown(f) || f.Optional || f.Name == "yarn.name" || f.Name == "yarn.fibre" {
+			continue
+		}
+		if f.Name == "rows.repeat" || f.Name == "rows.closing" { // may be empty
+			require.Equal(t, http.StatusOK, w.Code)
+			continue
+		}
+		require.Equal(t, http.StatusUnprocessableEntity, w.Code, f.Name)
+	}
+}
+
+func TestRefusedRequests(t *testing.T) {
+	for kind, want := range map[string]int{"application/x-www-form-urlencoded; charset=utf-8": 200, "application/json": 415, "text/plain": 415, "multipart/form-data; boundary=x": 415, "": 415, "nonsense;;": 415} {
+		r := httptest.NewRequest("POST", "http://localhost/", strings.NewReader(sent(nil).Encode()))
+		r.Header.Set("Content-Type", kind)
+		w := httptest.NewRecorder()
+		newServer(fresh(), timeLimit).Handler.ServeHTTP(w, r)
+		require.Equal(t, want, w.Code, kind)
+	}
+	twice := sent(nil)
+	twice.Add("ease", "1 in")
+	w := post(t, twice)
+	require.Equal(t, 400, w.Code)
+	require.Equal(t, "form: ease came 2 times\n", w.Body.String())
+	for host, want := range map[string]int{"LOCALHOST:80": 200, "localhost.": 200, "localhost.evil.example": 403, "evil.example": 403} {
+		w := get(t, host, "/")
+		require.Equal(t, want, w.Code, host)
+		require.NotEmpty(t, w.Header().Get("Content-Security-Policy"))
+	}
+	many := sent(map[string]string{"rows.repeat": strings.Repeat("hdc in each st across\n", 2000)})
+	require.NotContains(t, post(t, many).Body.String(), "(line ")
+}
+
 // FuzzForm: whatever is sent, the answer is a page, and a pattern or something
 // to mend.
 func FuzzForm(f *testing.F) {
@@ -513,7 +569,8 @@ func FuzzForm(f *testing.F) {
 	f.Add("sizes", "XS, S;;, ;")
 	f.Add("layout", "poncho")
 	f.Fuzz(func(t *testing.T, name, text string) {
-		v := posted(sent(map[string]string{"yarn": "stitches"}))
+		v, err := posted(sent(map[string]string{"yarn": "stitches"}))
+		require.NoError(t, err)
 		v[name] = text
 		_, wrong := v.make()
 		data, err := v.brief()

@@ -3,7 +3,9 @@ package main
 import (
 	"bytes"
 	"encoding/json"
+	"fmt"
 	"net/url"
+	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -14,17 +16,28 @@ import (
 // values are what the form's controls hold, by name.
 type values map[string]string
 
-// posted returns the values that came with a request. A control that did not
-// come, since the layout before it had no use for it, starts afresh.
-func posted(form url.Values) values {
+// fresh returns the values of the page as it is opened.
+func fresh() values {
 	v := values{}
 	for f := range fields() {
 		v[f.Name] = f.start()
-		if got, ok := form[f.Name]; ok {
-			v[f.Name] = strings.ReplaceAll(strings.ToValidUTF8(got[0], "\uFFFD"), "\r\n", "\n")
-		}
 	}
 	return v
+}
+
+// posted returns the values that came with a request. The page sends all its
+// controls, those too that the layout has no use for, so that a change of the
+// layout and back loses nothing; one that did not come is empty. It returns an
+// error for a control that came twice.
+func posted(form url.Values) (values, error) {
+	v := values{}
+	for f := range fields() {
+		v[f.Name] = strings.ReplaceAll(strings.ToValidUTF8(form.Get(f.Name), "\uFFFD"), "\r\n", "\n")
+		if n := len(form[f.Name]); n > 1 {
+			return nil, fmt.Errorf("form: %s came %d times", f.Name, n)
+		}
+	}
+	return v, nil
 }
 
 func (f field) start() string {
@@ -108,7 +121,7 @@ func opened(data []byte) (values, error) {
 	if err := dec.Decode(&root); err != nil {
 		return nil, err
 	}
-	v := posted(nil)
+	v := fresh()
 	v["layout"] = root["layout"].(string) // it holds, the brief has been read
 	for _, w := range ways() {
 		if _, ok := root["yarn"].(map[string]any)[w.Value]; ok {
@@ -162,6 +175,8 @@ func (k kind) show(v any) string {
 	return ""
 }
 
+var inFile = regexp.MustCompile(` \(line \d+, column \d+\)$`)
+
 // beside sorts complaints about the brief to the controls they belong to; what
 // belongs to none is found under "".
 func (v values) beside(errs []*brief.Error) map[string][]string {
@@ -169,7 +184,7 @@ func (v values) beside(errs []*brief.Error) map[string][]string {
 	for _, e := range errs {
 		name, place, listed := strings.Cut(e.Field, "[")
 		f := v.control(name)
-		text := e.Cause
+		text := inFile.ReplaceAllString(e.Cause, "") // a place in a file that nobody sees
 		if e.Size != "" {
 			text = "size " + e.Size + ": " + text
 		}
