@@ -11,6 +11,9 @@ import (
 // is wrong with it, and nothing of it is printed in the pattern.
 func (g Garment) Remarks() []string {
 	var out []string
+	if g.Yarn.Stitches != nil && g.Yarn.Margin.Percent.IsZero() && g.RowStart == panel.ChainDoesNotCount {
+		out = append(out, "yarn: by stitches the chains at the start of the rows are not counted, and there is no margin for them")
+	}
 	for i, s := range g.Sizes {
 		if g.Eased() {
 			round := s.Measure("round")
