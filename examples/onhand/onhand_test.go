@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"encoding/json"
 	"flag"
+	"maps"
 	"os"
 	"path/filepath"
 	"strings"
@@ -223,26 +224,39 @@ func TestLayouts(t *testing.T) {
 
 // TestLargest: in every layout, with a little to much of the yarn that it takes,
 // the way found is the first that is enough when all counts are tried from the
-// top.
+// top, also where not every count between leaves an opening that fits.
 func TestLargest(t *testing.T) {
-	for _, name := range []string{"closed-front", "front-and-back", "cocoon", "poncho", "crosswise"} {
-		t.Run(name, func(t *testing.T) {
-			b, err := variant.Open(filepath.Join("..", "pattern", "testdata", strings.Replace(name, "crosswise", "front-and-back", 1)+".json"), nil, nil)
+	for _, c := range []struct {
+		name, file string
+		with       [][2]string
+	}{
+		{"closed front", "closed-front", nil},
+		{"closed front, tight neck", "closed-front", [][2]string{{"neck_depth", "9 1/4 in"}}},
+		{"front and back", "front-and-back", nil},
+		{"front and back, wide neck", "front-and-back", [][2]string{{"neck_width", "13 1/4 in"}}},
+		{"cocoon", "cocoon", nil},
+		{"poncho", "poncho", nil},
+		{"poncho, sides unlike where it is small", "poncho", [][2]string{{"direction", "crosswise"}, {"gauge", "20 sts and 10.5 rows = 4 in"}, {"neck_round", "24 in"}}},
+		{"crosswise", "front-and-back", [][2]string{{"direction", "crosswise"}}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			b, err := variant.Open(filepath.Join("..", "pattern", "testdata", c.file+".json"), nil, nil)
 			require.NoError(t, err)
-			if name == "crosswise" {
-				b, err = b.With("direction", "crosswise").Again()
-				require.NoError(t, err)
+			b = b.Only(1)
+			for _, w := range c.with {
+				b = b.With(w[0], w[1])
 			}
+			b, err = b.Again()
+			require.NoError(t, err)
 			g, err := b.Make()
 			require.NoError(t, err)
-			for _, percent := range []int{95, 80, 62, 40} {
+			for _, percent := range []int{95, 87, 80, 71, 62, 40, 25, 15} {
 				share, err := gauge.Share(percent, 100)
 				require.NoError(t, err)
-				a := reply{Garment: g, label: g.Yarn.Label, margin: g.Yarn.Margin, have: g.Sizes[1].Yarn.Total.Times(share)}
-				s, err := a.size(g.Sizes[1])
+				a := reply{Garment: g, label: g.Yarn.Label, margin: g.Yarn.Margin, have: g.Sizes[0].Yarn.Total.Times(share)}
+				s, err := a.size(g.Sizes[0])
 				require.NoError(t, err)
-				one := b.Only(1)
-				for _, w := range screws(one, s) {
+				for _, w := range screws(b, s) {
 					measure, ok := s.Sewn.Layout.Measure(w.measure)
 					require.True(t, ok)
 					count, step := s.Panel.Rows.Value, len(a.Plan.Repeat)
@@ -251,11 +265,11 @@ func TestLargest(t *testing.T) {
 					}
 					want := way{name: w.name}
 					for n := count; n > 0 && !want.found; n -= step {
-						if made, ok := a.at(one, w, measure, count, n); ok && made.left.Sign() >= 0 {
+						if made, err := a.at(b, w, measure, count, n); err == nil && made.left.Sign() >= 0 {
 							want = way{w.name, made, true}
 						}
 					}
-					got := a.turn(one, s, w, measure)
+					got := a.turn(b, s, w, measure)
 					require.Equal(t, want.found, got.found, "%s, %d%%", w.name, percent)
 					require.Equal(t, want.Panel.Stitches.Value, got.Panel.Stitches.Value, "%s, %d%%", w.name, percent)
 					require.Equal(t, want.Panel.Rows.Value, got.Panel.Rows.Value, "%s, %d%%", w.name, percent)
@@ -263,6 +277,36 @@ func TestLargest(t *testing.T) {
 			}
 		})
 	}
+}
+
+// TestTightNeck: at 13 sts over 4 in a neck 9 1/4 in deep in front and 1 1/4 in
+// behind is 30.0625 and 4.0625 sts. With half of the stitches a whole number 31
+// and 5 of them stay open, otherwise 30.5 and 4.5: 72 sts round are 22.2 in and
+// pass a head of 22 in, 70 sts are 21.5 in and do not. So the count is even.
+func TestTightNeck(t *testing.T) {
+	in := changedFile(t, "closed-front", map[string]any{"sizes": [][]string{{"M", "L"}}, "length": "25 1/2 in", "armhole_depth": "10 in", "neck_depth": "9 1/4 in"})
+	for _, c := range []struct {
+		have     string
+		stitches int
+	}{{"5 skeins", 136}, {"6 skeins", 160}} {
+		w := replyTo(t, in, "-brief", "-", "-have", c.have).Chosen.Ways[0]
+		require.Equal(t, "shorter", w.Name)
+		require.True(t, w.Found)
+		require.Equal(t, c.stitches, w.Stitches)
+	}
+}
+
+// changedFile returns a brief of the pattern program with some fields set.
+func changedFile(t *testing.T, name string, with map[string]any) string {
+	t.Helper()
+	text, err := os.ReadFile(filepath.Join("..", "pattern", "testdata", name+".json"))
+	require.NoError(t, err)
+	var fields map[string]any
+	require.NoError(t, json.Unmarshal(text, &fields))
+	maps.Copy(fields, with)
+	out, err := json.Marshal(fields)
+	require.NoError(t, err)
+	return string(out)
 }
 
 // TestLots: 600 m in two panels of 300 m. The published case of two skeins of
