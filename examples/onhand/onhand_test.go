@@ -75,7 +75,7 @@ func TestByHand(t *testing.T) {
 	shorter, narrower := r.Chosen.Ways[0], r.Chosen.Ways[1]
 	require.Equal(t, []any{158, 24, 75, 50, "46.471"}, []any{shorter.Stitches, shorter.Rows, shorter.Pairs["centre back"], shorter.Pairs["side"], shorter.Measures["length"]})
 	require.Equal(t, "524.31", shorter.Takes)
-	require.Equal(t, []any{167, 22, 10, 80, 54, "80.000"}, []any{narrower.Stitches, narrower.Rows, narrower.Repeats, narrower.Pairs["centre back"], narrower.Pairs["side"], narrower.Measures["round"]})
+	require.Equal(t, []any{167, 22, 10, 80, 54, "80.000"}, []any{narrower.Stitches, narrower.Rows, *narrower.Repeats, narrower.Pairs["centre back"], narrower.Pairs["side"], narrower.Measures["round"]})
 	require.Equal(t, "508.32", narrower.Takes)
 }
 
@@ -89,6 +89,9 @@ func TestHave(t *testing.T) {
 		{"skeins", []string{"-have", "6 skeins"}, "750.00"},
 		{"one", []string{"-have", "1 skein"}, "125.00"},
 		{"part of a skein", []string{"-have", "2.5 skeins"}, "312.50"},
+		{"a skein and a half", []string{"-have", "1½ skeins"}, "187.50"},
+		{"half a skein", []string{"-have", "1/2 skein"}, "62.50"},
+		{"two and three quarters", []string{"-have", "2 3/4 skeins and 1/2 oz"}, "379.19"}, // 14.1747615625 g
 		{"less than one", []string{"-have", "0.3 skeins"}, "37.50"},
 		{"mass", []string{"-have", "300 g"}, "750.00"},
 		{"ounces", []string{"-have", "1 oz"}, "70.87"}, // 28.349523125 g
@@ -309,6 +312,41 @@ func changedFile(t *testing.T, name string, with map[string]any) string {
 	return string(out)
 }
 
+// TestTight: a cocoon or a poncho that no longer goes round the body says so, as
+// a garment with ease does.
+func TestTight(t *testing.T) {
+	for _, c := range []struct{ name, have, line string }{
+		{"cocoon", "1 skein", "- Body opening: "},
+		{"poncho", "30 g", "- Hem round: "},
+		{"closed-front", "2 skeins", "- Ease over the largest chest of the size: -"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			args := []string{"-brief", filepath.Join("..", "pattern", "testdata", c.name+".json"), "-have", c.have}
+			ways := replyTo(t, "", args...).Chosen.Ways
+			require.True(t, ways[len(ways)-1].Tight)
+			code, out, errs := cli("", args...)
+			require.Equal(t, 0, code, errs)
+			found := false
+			for line := range strings.Lines(out) {
+				found = found || strings.HasPrefix(line, c.line) && strings.HasSuffix(line, "; it does not go round the body\n")
+			}
+			require.True(t, found, out)
+		})
+	}
+	ways := replyTo(t, "", "-brief", filepath.Join("..", "pattern", "testdata", "cocoon.json"), "-have", "1 skein").Chosen.Ways
+	require.False(t, ways[0].Tight, "shorter is as wide as it was")
+}
+
+// TestAbsent: a number of 0 is a number, and no size is none.
+func TestAbsent(t *testing.T) {
+	code, out, errs := cli("", "-have", "2 skeins", "-format", "json")
+	require.Equal(t, 0, code, errs)
+	require.NotContains(t, out, `"largest"`)
+	code, out, errs = cli(plainBrief(map[string]string{"length": "100 m", "mass": "50 g"}, "6 g", "0%"), "-brief", "-", "-have", "24 m", "-format", "json")
+	require.Equal(t, 0, code, errs)
+	require.Contains(t, out, `"repeats": 0`)
+}
+
 // TestLots: 600 m in two panels of 300 m. The published case of two skeins of
 // one lot and a third of another (http://knitsanctuary.blogspot.com/2012/03/because-of-my-recent-discovery-that-i.html
 // and the shops above) asks for yarn per piece.
@@ -386,9 +424,9 @@ func TestBadFlags(t *testing.T) {
 		{"bare number", []string{"-have", "6"}, `-have: "6": want skeins, a mass or a length: "6 skeins", "430 g", "900 yd"`},
 		{"empty", []string{"-have", ""}, `-have: "": want skeins, a mass or a length: "6 skeins", "430 g", "900 yd"`},
 		{"an and too many", []string{"-have", "6 skeins and "}, ``},
-		{"no number", []string{"-have", "many skeins"}, `-have: "many skeins": want a number of skeins like 6 or 2.5, got "many"`},
+		{"no number", []string{"-have", "many skeins"}, `-have: "many skeins": want a number of skeins like 6, 2.5 or 2 1/2, got "many"`},
 		{"negative", []string{"-have", "-2 skeins"}, `-have: "-2 skeins": want 0 to 100000 skeins, got "-2"`},
-		{"a third", []string{"-have", "1/3 skeins"}, `-have: "1/3 skeins": want a number of skeins like 6 or 2.5, got "1/3"`},
+		{"a third", []string{"-have", "1/3 skeins"}, `-have: "1/3 skeins": fraction "1/3" has no exact decimal; want halves, quarters, eighths, sixteenths, fifths or tenths`},
 		{"negative mass", []string{"-have", "-2 g"}, ``},
 		{"too many", []string{"-have", "100001 skeins"}, `-have: "100001 skeins": want 0 to 100000 skeins, got "100001"`},
 		{"hostile exponent", []string{"-have", "1e1000000000 skeins"}, ``},
@@ -402,6 +440,10 @@ func TestBadFlags(t *testing.T) {
 		{"margin without percent", h("-margin", "0.1"), ``},
 		{"negative margin", h("-margin", "-5%"), `-margin: got -5%, want 0% or more`},
 		{"size", h("-size", "12"), `-size: got "12", want one of 4, 6, 8, 10`},
+		{"empty size", h("-size", ""), `-size: "": empty`},
+		{"size twice", h("-size", "4", "-size", "6"), `-size: "6": given twice; want one`},
+		{"label with hardly any mass", h("-label", "1 mm = 100 kg"), `-label: size 4 takes more yarn than can be bought: Skeins: got more than 100000, want at most 100000`},
+		{"margin of the most", h("-margin", "1001%"), ``},
 		{"size too long", h("-size", long), ``},
 		{"format", h("-format", "pdf"), `-format: got "pdf", want markdown or json`},
 		{"no such file", h("-brief", "no-such-file.json"), ``},

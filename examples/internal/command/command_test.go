@@ -48,7 +48,9 @@ func TestRun(t *testing.T) {
 func TestFlags(t *testing.T) {
 	parse := func(args ...string) (got []gauge.Length, help []byte, err error) {
 		f := command.New("ruler")
-		command.Read(f, "length", "a length", gauge.ParseLength, func(l gauge.Length) { got = append(got, l) })
+		command.ReadEach(f, "length", "a length", gauge.ParseLength, func(l gauge.Length) { got = append(got, l) })
+		command.Read(f, "round", "a round", gauge.ParseLength, func(l gauge.Length) { got = append(got, l) })
+		command.Text(f, "size", "a size", func(string) {})
 		help, err = f.Parse(args)
 		return got, help, err
 	}
@@ -67,6 +69,9 @@ func TestFlags(t *testing.T) {
 	}{
 		{"value", []string{"-length", "4 inn"}, `-length: "4 inn": unknown unit "inn"`},
 		{"long value", []string{"-length", strings.Repeat("9", 20_000)}, `-length: "` + strings.Repeat("9", 60) + `"… (20000 bytes): text too long; at most 10000 characters`},
+		{"twice", []string{"-round", "4 in", "-round", "5 in"}, `-round: "5 in": given twice; want one`},
+		{"text twice", []string{"-size", "S", "-size", "M"}, `-size: "M": given twice; want one`},
+		{"empty text", []string{"-size", ""}, `-size: "": empty`},
 		{"unknown", []string{"-width", "4 in"}, "flag provided but not defined: -width"},
 		{"unknown and long", []string{"-" + strings.Repeat("x", 20_000)}, "flag provided but not defined: -" + strings.Repeat("x", 168) + "…"},
 		{"no value", []string{"-length"}, "flag needs an argument: -length"},
