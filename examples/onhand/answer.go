@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 
+	"example.com/panelmath/examples/internal/command"
 	"example.com/panelmath/examples/internal/garment"
 	"example.com/panelmath/examples/internal/variant"
 	"example.com/panelmath/gauge"
@@ -131,11 +132,11 @@ func answer(b variant.Brief, q question) (reply, error) {
 // blame names the flag that a quantity of yarn beyond reason comes from: the
 // brief's own is not.
 func (q question) blame(s garment.Size, err error) error {
-	name := "-margin"
+	name := "margin"
 	if q.label.Length.Unit.Valid() {
-		name = "-label"
+		name = "label"
 	}
-	return fmt.Errorf("%s: size %s takes more yarn than can be bought: %w", name, s.Group.Label(), err)
+	return command.TooMuch(name, s.Group.Label(), err)
 }
 
 // share gives every piece, with its part of the spare, whole to a dye lot; the

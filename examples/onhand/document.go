@@ -84,8 +84,16 @@ func sentences(all []string) []string {
 	return out
 }
 
+// spare says what a quantity has to spare.
+func (a reply) spare() string {
+	if a.margin.Percent.Sign() == 0 {
+		return "with nothing to spare"
+	}
+	return fmt.Sprintf("with %v to spare", a.margin)
+}
+
 func (a reply) which() []document.Block {
-	t := document.Table{Header: []string{"Size", fmt.Sprintf("Takes, with %v to spare", a.margin), "Is it enough?"}}
+	t := document.Table{Header: []string{"Size", "Takes, " + a.spare(), "Is it enough?"}}
 	for _, s := range a.sizes {
 		t.Rows = append(t.Rows, []string{s.Group.Label(), a.atLeast(s.takes.Total) + ", " + a.grams(s.takes.Total), a.says(s)})
 	}
@@ -214,6 +222,9 @@ func (a reply) numbers(was, is size) (items []string) {
 		items = append(items, s)
 	}
 	last := fmt.Sprintf("This keeps %v to spare and leaves %s.", a.margin, a.atMost(is.left))
+	if a.margin.Percent.Sign() == 0 {
+		last = fmt.Sprintf("This leaves %s, with nothing kept to spare.", a.atMost(is.left))
+	}
 	if s, ok := a.halfway(is); ok {
 		last += " " + s
 	}

@@ -347,6 +347,15 @@ func TestAbsent(t *testing.T) {
 	require.Contains(t, out, `"repeats": 0`)
 }
 
+// TestNothingToSpare: 0% is said in words.
+func TestNothingToSpare(t *testing.T) {
+	code, out, errs := cli("", "-have", "2 skeins", "-margin", "0%")
+	require.Equal(t, 0, code, errs)
+	require.NotContains(t, out, " 0%")
+	require.Contains(t, out, "| Takes, with nothing to spare |")
+	require.Contains(t, out, ", with nothing kept to spare.")
+}
+
 // TestLots: 600 m in two panels of 300 m. The published case of two skeins of
 // one lot and a third of another (http://knitsanctuary.blogspot.com/2012/03/because-of-my-recent-discovery-that-i.html
 // and the shops above) asks for yarn per piece.
@@ -442,7 +451,7 @@ func TestBadFlags(t *testing.T) {
 		{"size", h("-size", "12"), `-size: got "12", want one of 4, 6, 8, 10`},
 		{"empty size", h("-size", ""), `-size: "": empty`},
 		{"size twice", h("-size", "4", "-size", "6"), `-size: "6": given twice; want one`},
-		{"label with hardly any mass", h("-label", "1 mm = 100 kg"), `-label: size 4 takes more yarn than can be bought: Skeins: got more than 100000, want at most 100000`},
+		{"label with hardly any mass", h("-label", "1 mm = 100 kg"), `-label: size 4 takes more yarn than can be bought: got more than 100000 skeins, want at most 100000`},
 		{"margin of the most", h("-margin", "1001%"), ``},
 		{"size too long", h("-size", long), ``},
 		{"format", h("-format", "pdf"), `-format: got "pdf", want markdown or json`},

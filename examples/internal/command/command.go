@@ -110,6 +110,21 @@ func clip(s string) string {
 	return string(r)
 }
 
+// TooMuch returns the error of a quantity of yarn that is beyond reason because
+// of a flag.
+func TooMuch(flag, size string, err error) error {
+	why := err.Error()
+	var f *gauge.FieldError
+	if errors.As(err, &f) {
+		got := f.Got
+		if strings.HasSuffix(f.Field, "Skeins") {
+			got += " skeins"
+		}
+		why = "got " + got + ", want " + f.Want
+	}
+	return fmt.Errorf("-%s: size %s takes more yarn than can be bought: %s", flag, size, why)
+}
+
 // flagError says which flag can't be read, and why.
 type flagError struct {
 	flag, text string

@@ -10,6 +10,7 @@ import (
 
 	"example.com/panelmath/examples/internal/command"
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/yarn"
 	"github.com/stretchr/testify/require"
 )
 
@@ -42,6 +43,19 @@ func TestRun(t *testing.T) {
 				require.Equal(t, c.out, b.String())
 			}
 		})
+	}
+}
+
+func TestTooMuch(t *testing.T) {
+	_, _, skeins := yarn.MustLabel("1 mm = 100 g").Skeins(yarn.MustLength("1000 m").Measurement())
+	for _, c := range []struct {
+		err  error
+		want string
+	}{
+		{skeins, "-label: size S takes more yarn than can be bought: got more than 100000 skeins, want at most 100000"},
+		{errors.New("no end of it"), "-label: size S takes more yarn than can be bought: no end of it"},
+	} {
+		require.EqualError(t, command.TooMuch("label", "S", c.err), c.want)
 	}
 }
 
