@@ -85,13 +85,16 @@ func (q Quantity) Explain() []string {
 	}
 	u, mu := q.Label.Length.Unit, q.Label.Mass.Unit
 	s = append(s, q.Margin.Explain())
-	if q.Less.Sign() > 0 || q.More.Sign() > 0 {
+	switch {
+	case q.More.Sign() > 0:
 		covers := "the margin covers it"
 		if !q.Covers() {
 			covers = "the margin is smaller than the spread"
 		}
 		s = append(s, fmt.Sprintf("spread: %s less to %s more, which a margin of %s%% covers; %s",
 			say.In(q.Less, u), say.In(q.More, u), say.Number(q.CoverMargin().Mul(gauge.Int(100))), covers))
+	case q.Less.Sign() > 0:
+		s = append(s, fmt.Sprintf("spread: %s less may do, and no more is needed", say.In(q.Less, u)))
 	}
 	s = append(s,
 		fmt.Sprintf("total: %s, which weighs %s %v at %v", say.In(q.Total, u), say.Number(q.Mass.In(mu)), mu, q.Label))

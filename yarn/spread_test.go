@@ -83,6 +83,13 @@ func TestCoveringMarginIsNeverShort(t *testing.T) {
 	}
 }
 
+// Where nothing more can be needed, no margin has to cover it.
+func TestExplainsASpreadToOneSide(t *testing.T) {
+	q, err := yarn.Buy(label, yarn.Margin{}, yarn.Line{Name: "panels", Length: mm("1000 yd"), Less: mm("40 yd")})
+	require.NoError(t, err)
+	require.Equal(t, "spread: 40 yd less may do, and no more is needed", q.Explain()[2])
+}
+
 // Larger areas never take less, whatever the label and the margin.
 func TestSizesAreMonotone(t *testing.T) {
 	rng := rand.New(rand.NewPCG(13, 17))

@@ -3,7 +3,7 @@ package main
 import (
 	"fmt"
 
-	"example.com/panelmath/examples/internal/brief"
+	"example.com/panelmath/examples/internal/command"
 	"example.com/panelmath/examples/internal/garment"
 	"example.com/panelmath/examples/internal/variant"
 	"example.com/panelmath/gauge"
@@ -44,6 +44,19 @@ func (s size) enough(have gauge.Measurement) string {
 	}
 	return "no"
 }
+
+// around names the measure that goes round the body.
+func (s size) around() string {
+	for _, name := range []string{"round", "body opening"} {
+		if _, ok := s.Sewn.Layout.Measure(name); ok {
+			return name
+		}
+	}
+	return "hem round"
+}
+
+// tight reports whether the garment does not go round the body.
+func (s size) tight() bool { return s.Measure(s.around()).Cmp(s.Chest.High.Measurement()) <= 0 }
 
 // chosen is a size that the yarn does not make, and what it makes of it.
 type chosen struct {
@@ -93,7 +106,7 @@ func answer(b variant.Brief, q question) (reply, error) {
 	for _, s := range a.Sizes {
 		one, err := a.size(s)
 		if err != nil {
-			return reply{}, err
+			return reply{}, q.blame(s, err)
 		}
 		a.sizes = append(a.sizes, one)
 		quantities = append(quantities, []yarn.Quantity{one.takes})
@@ -114,6 +127,16 @@ func answer(b variant.Brief, q question) (reply, error) {
 		a.given, a.mixed = a.share(a.sizes[a.made])
 	}
 	return a, nil
+}
+
+// blame names the flag that a quantity of yarn beyond reason comes from: the
+// brief's own is not.
+func (q question) blame(s garment.Size, err error) error {
+	name := "margin"
+	if q.label.Length.Unit.Valid() {
+		name = "label"
+	}
+	return command.TooMuch(name, s.Group.Label(), err)
 }
 
 // share gives every piece, with its part of the spare, whole to a dye lot; the
@@ -152,10 +175,5 @@ func (a reply) share(s size) ([]stash.Assignment, error) {
 // brief.
 func (a reply) size(s garment.Size) (size, error) {
 	q, err := yarn.Buy(a.label, a.margin, s.Yarn.Lines...)
-	if err != nil {
-		e := brief.Because("yarn", err)
-		e.Size = s.Group.Label()
-		return size{}, e
-	}
-	return size{s, q, a.have.Sub(q.Total)}, nil
+	return size{s, q, a.have.Sub(q.Total)}, err
 }

@@ -7,6 +7,7 @@ import (
 
 	"example.com/panelmath/examples/internal/command"
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/internal/number"
 	"example.com/panelmath/internal/text"
 	"example.com/panelmath/yarn"
 	"example.com/panelmath/yarn/stash"
@@ -26,10 +27,11 @@ type question struct {
 // ask reads the flags. Asked for help it returns flag.ErrHelp and the text.
 func ask(args []string) (q question, help []byte, err error) {
 	f := command.New("onhand")
-	f.StringVar(&q.file, "brief", "", "the brief to read, - for standard input (default: one that the program holds)")
-	f.StringVar(&q.format, "format", "markdown", "what to print: markdown or json")
-	f.StringVar(&q.size, "size", "", "the size that you would like to make, by its name: 8, or XL–2X")
-	command.Read(f, "have", `the yarn you have: "6 skeins", "2.5 skeins and 35 g", "900 yd"; given several times, each is a dye lot of its own`, parseAmounts,
+	q.format = "markdown"
+	command.Text(f, "brief", "the brief to read, - for standard input (default: one that the program holds)", func(s string) { q.file = s })
+	command.Text(f, "format", "what to print: markdown (the default) or json", func(s string) { q.format = s })
+	command.Text(f, "size", "the size that you would like to make, by its name: 8, or XL–2X", func(s string) { q.size = s })
+	command.ReadEach(f, "have", `the yarn you have: "6 skeins", "2.5 skeins and 35 g", "900 yd"; given several times, each is a dye lot of its own`, parseAmounts,
 		func(a []amount) { q.have = append(q.have, a) })
 	command.Read(f, "label", `what the label of your skeins says, where it is not the yarn of the brief: "210 m = 50 g"`, yarn.ParseLabel, func(l yarn.Label) { q.label = l })
 	command.Read(f, "margin", `what to keep to spare, instead of what the brief has: "5%"`, yarn.ParseMargin, func(m yarn.Margin) { q.margin = &m })
@@ -93,13 +95,16 @@ func parseAmount(s string) (amount, error) {
 	return amount{length: l}, nil
 }
 
+// parseSkeins reads a number as lengths are written: 2.5, 2 1/2, 2½.
 func parseSkeins(s string) (amount, error) {
-	x, err := gauge.ParseRatio(s)
-	if err != nil || strings.Contains(s, "/") {
-		return amount{}, errors.New("want a number of skeins like 6 or 2.5, got " + text.Quote(s))
-	}
-	n, ok := x.ExactDecimal()
-	if !ok || x.Sign() < 0 || x.Cmp(gauge.Int(gauge.MaxCount)) > 0 {
+	minus, at := number.Sign(s)
+	n, read, trouble := number.Scan(s[at:])
+	switch {
+	case trouble != nil:
+		return amount{}, errors.New(trouble.Cause)
+	case read == 0 || at+read < len(s):
+		return amount{}, errors.New("want a number of skeins like 6, 2.5 or 2 1/2, got " + text.Quote(s))
+	case minus || n.GreaterThan(decimal.NewFromInt(gauge.MaxCount)):
 		return amount{}, fmt.Errorf("want 0 to %d skeins, got %s", gauge.MaxCount, text.Quote(s))
 	}
 	return amount{skeins: n}, nil

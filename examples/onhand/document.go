@@ -84,8 +84,16 @@ func sentences(all []string) []string {
 	return out
 }
 
+// spare says what a quantity has to spare.
+func (a reply) spare() string {
+	if a.margin.Percent.Sign() == 0 {
+		return "with nothing to spare"
+	}
+	return fmt.Sprintf("with %v to spare", a.margin)
+}
+
 func (a reply) which() []document.Block {
-	t := document.Table{Header: []string{"Size", fmt.Sprintf("Takes, with %v to spare", a.margin), "Is it enough?"}}
+	t := document.Table{Header: []string{"Size", "Takes, " + a.spare(), "Is it enough?"}}
 	for _, s := range a.sizes {
 		t.Rows = append(t.Rows, []string{s.Group.Label(), a.atLeast(s.takes.Total) + ", " + a.grams(s.takes.Total), a.says(s)})
 	}
@@ -194,22 +202,29 @@ func (a reply) numbers(was, is size) (items []string) {
 	for i, j := range is.Sewn.Joins {
 		count("Pairs to join, "+a.Terms.Spell(j.Asked.Name), was.Sewn.Joins[i].Pairs, j.Pairs)
 	}
+	const tight = "; it does not go round the body"
 	for _, m := range is.Sewn.Layout.Measures {
-		if before, _ := was.Sewn.Layout.Measure(m.Name); !before.Equal(m.Length) {
-			items = append(items, fmt.Sprintf("%s: %s, instead of %s", strings.ToUpper(m.Name[:1])+m.Name[1:], a.both(m.Length), a.both(before)))
+		before := was.Measure(m.Name)
+		if before.Equal(m.Length) {
+			continue
 		}
+		s := fmt.Sprintf("%s: %s, instead of %s", strings.ToUpper(m.Name[:1])+m.Name[1:], a.both(m.Length), a.both(before))
+		if m.Name == is.around() && m.Name != "round" && is.tight() {
+			s += tight
+		}
+		items = append(items, s)
 	}
-	if round, ok := is.Sewn.Layout.Measure("round"); ok {
-		if before, _ := was.Sewn.Layout.Measure("round"); !before.Equal(round) {
-			ease := round.Sub(is.Chest.High.Measurement())
-			s := "Ease over the largest chest of the size: " + a.both(ease)
-			if ease.Sign() <= 0 {
-				s += "; it does not go round the body"
-			}
-			items = append(items, s)
+	if round := is.Measure("round"); round.Sign() > 0 && !round.Equal(was.Measure("round")) {
+		s := "Ease over the largest chest of the size: " + a.both(round.Sub(is.Chest.High.Measurement()))
+		if is.tight() {
+			s += tight
 		}
+		items = append(items, s)
 	}
 	last := fmt.Sprintf("This keeps %v to spare and leaves %s.", a.margin, a.atMost(is.left))
+	if a.margin.Percent.Sign() == 0 {
+		last = fmt.Sprintf("This leaves %s, with nothing kept to spare.", a.atMost(is.left))
+	}
 	if s, ok := a.halfway(is); ok {
 		last += " " + s
 	}

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"encoding/json"
 	"flag"
+	"maps"
 	"os"
 	"path/filepath"
 	"strings"
@@ -74,7 +75,7 @@ func TestByHand(t *testing.T) {
 	shorter, narrower := r.Chosen.Ways[0], r.Chosen.Ways[1]
 	require.Equal(t, []any{158, 24, 75, 50, "46.471"}, []any{shorter.Stitches, shorter.Rows, shorter.Pairs["centre back"], shorter.Pairs["side"], shorter.Measures["length"]})
 	require.Equal(t, "524.31", shorter.Takes)
-	require.Equal(t, []any{167, 22, 10, 80, 54, "80.000"}, []any{narrower.Stitches, narrower.Rows, narrower.Repeats, narrower.Pairs["centre back"], narrower.Pairs["side"], narrower.Measures["round"]})
+	require.Equal(t, []any{167, 22, 10, 80, 54, "80.000"}, []any{narrower.Stitches, narrower.Rows, *narrower.Repeats, narrower.Pairs["centre back"], narrower.Pairs["side"], narrower.Measures["round"]})
 	require.Equal(t, "508.32", narrower.Takes)
 }
 
@@ -88,6 +89,9 @@ func TestHave(t *testing.T) {
 		{"skeins", []string{"-have", "6 skeins"}, "750.00"},
 		{"one", []string{"-have", "1 skein"}, "125.00"},
 		{"part of a skein", []string{"-have", "2.5 skeins"}, "312.50"},
+		{"a skein and a half", []string{"-have", "1½ skeins"}, "187.50"},
+		{"half a skein", []string{"-have", "1/2 skein"}, "62.50"},
+		{"two and three quarters", []string{"-have", "2 3/4 skeins and 1/2 oz"}, "379.19"}, // 14.1747615625 g
 		{"less than one", []string{"-have", "0.3 skeins"}, "37.50"},
 		{"mass", []string{"-have", "300 g"}, "750.00"},
 		{"ounces", []string{"-have", "1 oz"}, "70.87"}, // 28.349523125 g
@@ -223,26 +227,39 @@ func TestLayouts(t *testing.T) {
 
 // TestLargest: in every layout, with a little to much of the yarn that it takes,
 // the way found is the first that is enough when all counts are tried from the
-// top.
+// top, also where not every count between leaves an opening that fits.
 func TestLargest(t *testing.T) {
-	for _, name := range []string{"closed-front", "front-and-back", "cocoon", "poncho", "crosswise"} {
-		t.Run(name, func(t *testing.T) {
-			b, err := variant.Open(filepath.Join("..", "pattern", "testdata", strings.Replace(name, "crosswise", "front-and-back", 1)+".json"), nil, nil)
+	for _, c := range []struct {
+		name, file string
+		with       [][2]string
+	}{
+		{"closed front", "closed-front", nil},
+		{"closed front, tight neck", "closed-front", [][2]string{{"neck_depth", "9 1/4 in"}}},
+		{"front and back", "front-and-back", nil},
+		{"front and back, wide neck", "front-and-back", [][2]string{{"neck_width", "13 1/4 in"}}},
+		{"cocoon", "cocoon", nil},
+		{"poncho", "poncho", nil},
+		{"poncho, sides unlike where it is small", "poncho", [][2]string{{"direction", "crosswise"}, {"gauge", "20 sts and 10.5 rows = 4 in"}, {"neck_round", "24 in"}}},
+		{"crosswise", "front-and-back", [][2]string{{"direction", "crosswise"}}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			b, err := variant.Open(filepath.Join("..", "pattern", "testdata", c.file+".json"), nil, nil)
 			require.NoError(t, err)
-			if name == "crosswise" {
-				b, err = b.With("direction", "crosswise").Again()
-				require.NoError(t, err)
+			b = b.Only(1)
+			for _, w := range c.with {
+				b = b.With(w[0], w[1])
 			}
+			b, err = b.Again()
+			require.NoError(t, err)
 			g, err := b.Make()
 			require.NoError(t, err)
-			for _, percent := range []int{95, 80, 62, 40} {
+			for _, percent := range []int{95, 87, 80, 71, 62, 40, 25, 15} {
 				share, err := gauge.Share(percent, 100)
 				require.NoError(t, err)
-				a := reply{Garment: g, label: g.Yarn.Label, margin: g.Yarn.Margin, have: g.Sizes[1].Yarn.Total.Times(share)}
-				s, err := a.size(g.Sizes[1])
+				a := reply{Garment: g, label: g.Yarn.Label, margin: g.Yarn.Margin, have: g.Sizes[0].Yarn.Total.Times(share)}
+				s, err := a.size(g.Sizes[0])
 				require.NoError(t, err)
-				one := b.Only(1)
-				for _, w := range screws(one, s) {
+				for _, w := range screws(b, s) {
 					measure, ok := s.Sewn.Layout.Measure(w.measure)
 					require.True(t, ok)
 					count, step := s.Panel.Rows.Value, len(a.Plan.Repeat)
@@ -251,11 +268,11 @@ func TestLargest(t *testing.T) {
 					}
 					want := way{name: w.name}
 					for n := count; n > 0 && !want.found; n -= step {
-						if made, ok := a.at(one, w, measure, count, n); ok && made.left.Sign() >= 0 {
+						if made, err := a.at(b, w, measure, count, n); err == nil && made.left.Sign() >= 0 {
 							want = way{w.name, made, true}
 						}
 					}
-					got := a.turn(one, s, w, measure)
+					got := a.turn(b, s, w, measure)
 					require.Equal(t, want.found, got.found, "%s, %d%%", w.name, percent)
 					require.Equal(t, want.Panel.Stitches.Value, got.Panel.Stitches.Value, "%s, %d%%", w.name, percent)
 					require.Equal(t, want.Panel.Rows.Value, got.Panel.Rows.Value, "%s, %d%%", w.name, percent)
@@ -263,6 +280,80 @@ func TestLargest(t *testing.T) {
 			}
 		})
 	}
+}
+
+// TestTightNeck: at 13 sts over 4 in a neck 9 1/4 in deep in front and 1 1/4 in
+// behind is 30.0625 and 4.0625 sts. With half of the stitches a whole number 31
+// and 5 of them stay open, otherwise 30.5 and 4.5: 72 sts round are 22.2 in and
+// pass a head of 22 in, 70 sts are 21.5 in and do not. So the count is even.
+func TestTightNeck(t *testing.T) {
+	in := changedFile(t, "closed-front", map[string]any{"sizes": [][]string{{"M", "L"}}, "length": "25 1/2 in", "armhole_depth": "10 in", "neck_depth": "9 1/4 in"})
+	for _, c := range []struct {
+		have     string
+		stitches int
+	}{{"5 skeins", 136}, {"6 skeins", 160}} {
+		w := replyTo(t, in, "-brief", "-", "-have", c.have).Chosen.Ways[0]
+		require.Equal(t, "shorter", w.Name)
+		require.True(t, w.Found)
+		require.Equal(t, c.stitches, w.Stitches)
+	}
+}
+
+// changedFile returns a brief of the pattern program with some fields set.
+func changedFile(t *testing.T, name string, with map[string]any) string {
+	t.Helper()
+	text, err := os.ReadFile(filepath.Join("..", "pattern", "testdata", name+".json"))
+	require.NoError(t, err)
+	var fields map[string]any
+	require.NoError(t, json.Unmarshal(text, &fields))
+	maps.Copy(fields, with)
+	out, err := json.Marshal(fields)
+	require.NoError(t, err)
+	return string(out)
+}
+
+// TestTight: a cocoon or a poncho that no longer goes round the body says so, as
+// a garment with ease does.
+func TestTight(t *testing.T) {
+	for _, c := range []struct{ name, have, line string }{
+		{"cocoon", "1 skein", "- Body opening: "},
+		{"poncho", "30 g", "- Hem round: "},
+		{"closed-front", "2 skeins", "- Ease over the largest chest of the size: -"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			args := []string{"-brief", filepath.Join("..", "pattern", "testdata", c.name+".json"), "-have", c.have}
+			ways := replyTo(t, "", args...).Chosen.Ways
+			require.True(t, ways[len(ways)-1].Tight)
+			code, out, errs := cli("", args...)
+			require.Equal(t, 0, code, errs)
+			found := false
+			for line := range strings.Lines(out) {
+				found = found || strings.HasPrefix(line, c.line) && strings.HasSuffix(line, "; it does not go round the body\n")
+			}
+			require.True(t, found, out)
+		})
+	}
+	ways := replyTo(t, "", "-brief", filepath.Join("..", "pattern", "testdata", "cocoon.json"), "-have", "1 skein").Chosen.Ways
+	require.False(t, ways[0].Tight, "shorter is as wide as it was")
+}
+
+// TestAbsent: a number of 0 is a number, and no size is none.
+func TestAbsent(t *testing.T) {
+	code, out, errs := cli("", "-have", "2 skeins", "-format", "json")
+	require.Equal(t, 0, code, errs)
+	require.NotContains(t, out, `"largest"`)
+	code, out, errs = cli(plainBrief(map[string]string{"length": "100 m", "mass": "50 g"}, "6 g", "0%"), "-brief", "-", "-have", "24 m", "-format", "json")
+	require.Equal(t, 0, code, errs)
+	require.Contains(t, out, `"repeats": 0`)
+}
+
+// TestNothingToSpare: 0% is said in words.
+func TestNothingToSpare(t *testing.T) {
+	code, out, errs := cli("", "-have", "2 skeins", "-margin", "0%")
+	require.Equal(t, 0, code, errs)
+	require.NotContains(t, out, " 0%")
+	require.Contains(t, out, "| Takes, with nothing to spare |")
+	require.Contains(t, out, ", with nothing kept to spare.")
 }
 
 // TestLots: 600 m in two panels of 300 m. The published case of two skeins of
@@ -342,9 +433,9 @@ func TestBadFlags(t *testing.T) {
 		{"bare number", []string{"-have", "6"}, `-have: "6": want skeins, a mass or a length: "6 skeins", "430 g", "900 yd"`},
 		{"empty", []string{"-have", ""}, `-have: "": want skeins, a mass or a length: "6 skeins", "430 g", "900 yd"`},
 		{"an and too many", []string{"-have", "6 skeins and "}, ``},
-		{"no number", []string{"-have", "many skeins"}, `-have: "many skeins": want a number of skeins like 6 or 2.5, got "many"`},
+		{"no number", []string{"-have", "many skeins"}, `-have: "many skeins": want a number of skeins like 6, 2.5 or 2 1/2, got "many"`},
 		{"negative", []string{"-have", "-2 skeins"}, `-have: "-2 skeins": want 0 to 100000 skeins, got "-2"`},
-		{"a third", []string{"-have", "1/3 skeins"}, `-have: "1/3 skeins": want a number of skeins like 6 or 2.5, got "1/3"`},
+		{"a third", []string{"-have", "1/3 skeins"}, `-have: "1/3 skeins": fraction "1/3" has no exact decimal; want halves, quarters, eighths, sixteenths, fifths or tenths`},
 		{"negative mass", []string{"-have", "-2 g"}, ``},
 		{"too many", []string{"-have", "100001 skeins"}, `-have: "100001 skeins": want 0 to 100000 skeins, got "100001"`},
 		{"hostile exponent", []string{"-have", "1e1000000000 skeins"}, ``},
@@ -358,6 +449,10 @@ func TestBadFlags(t *testing.T) {
 		{"margin without percent", h("-margin", "0.1"), ``},
 		{"negative margin", h("-margin", "-5%"), `-margin: got -5%, want 0% or more`},
 		{"size", h("-size", "12"), `-size: got "12", want one of 4, 6, 8, 10`},
+		{"empty size", h("-size", ""), `-size: "": empty`},
+		{"size twice", h("-size", "4", "-size", "6"), `-size: "6": given twice; want one`},
+		{"label with hardly any mass", h("-label", "1 mm = 100 kg"), `-label: size 4 takes more yarn than can be bought: got more than 100000 skeins, want at most 100000`},
+		{"margin of the most", h("-margin", "1001%"), ``},
 		{"size too long", h("-size", long), ``},
 		{"format", h("-format", "pdf"), `-format: got "pdf", want markdown or json`},
 		{"no such file", h("-brief", "no-such-file.json"), ``},

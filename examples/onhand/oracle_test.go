@@ -131,7 +131,9 @@ func TestAgainstTheOracle(t *testing.T) {
 				}
 				half := big.NewRat(N, 2)
 				depth := quo(sub(half, n(side)), g)
-				want.Found, want.Stitches, want.Rows, want.Repeats = true, int(N), int(R), int(R-2)/2
+				repeats := int(R-2) / 2
+				want.Found, want.Stitches, want.Rows, want.Repeats = true, int(N), int(R), &repeats
+				want.Tight = big.NewRat(4*R, 1).Cmp(mul(rat(chests[i]), h)) <= 0
 				want.Pairs = map[string]int{"centre back": int(back), "side": int(side)}
 				want.Measures = map[string]string{"round": places(quo(n(4*R), h), 3), "width": places(quo(n(R), h), 3), "length": places(quo(half, g), 3),
 					"armhole depth": places(depth, 3), "armhole round": places(mul(n(2), depth), 3), "neck drop": places(quo(sub(half, n(back)), g), 3)}

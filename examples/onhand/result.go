@@ -14,7 +14,7 @@ type result struct {
 	Yarn    gauge.Unit    `json:"yarn_units"`
 	Have    string        `json:"have"`
 	Sizes   []sizeResult  `json:"sizes"`
-	Largest string        `json:"largest"` // empty where the yarn makes none
+	Largest string        `json:"largest,omitempty"` // left out where the yarn makes none
 	Chosen  *chosenResult `json:"chosen,omitempty"`
 
 	Lots  []stash.Assignment `json:"lots,omitempty"`  // which piece from which lot
@@ -38,9 +38,10 @@ type wayResult struct {
 	Found    bool              `json:"found"`
 	Stitches int               `json:"stitches,omitempty"`
 	Rows     int               `json:"rows,omitempty"`
-	Repeats  int               `json:"repeats,omitempty"`
+	Repeats  *int              `json:"repeats,omitempty"`
 	Pairs    map[string]int    `json:"pairs,omitempty"`
 	Measures map[string]string `json:"measures,omitempty"`
+	Tight    bool              `json:"tight,omitempty"` // it does not go round the body
 	Takes    string            `json:"takes,omitempty"`
 	Left     string            `json:"left,omitempty"`
 }
@@ -66,7 +67,7 @@ func (a reply) result() result {
 	for _, w := range a.chosen.ways {
 		one := wayResult{Name: w.name, Found: w.found}
 		if w.found {
-			one.Stitches, one.Rows, one.Repeats = w.Panel.Stitches.Value, w.Panel.Rows.Value, w.Panel.Repeats
+			one.Stitches, one.Rows, one.Repeats = w.Panel.Stitches.Value, w.Panel.Rows.Value, &w.Panel.Repeats
 			one.Pairs, one.Measures = map[string]int{}, map[string]string{}
 			for _, j := range w.Sewn.Joins {
 				one.Pairs[j.Asked.Name] = j.Pairs
@@ -74,6 +75,7 @@ func (a reply) result() result {
 			for _, m := range w.Sewn.Layout.Measures {
 				one.Measures[m.Name] = m.Length.In(a.Units).Text(3)
 			}
+			one.Tight = w.tight()
 			one.Takes, one.Left = in(w.takes.Total), in(w.left)
 		}
 		r.Chosen.Ways = append(r.Chosen.Ways, one)

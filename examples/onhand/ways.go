@@ -1,11 +1,14 @@
 package main
 
 import (
+	"errors"
+	"fmt"
 	"sort"
 
 	"example.com/panelmath/examples/internal/variant"
 	"example.com/panelmath/gauge"
 	"example.com/panelmath/panel/layout"
+	"example.com/panelmath/seam"
 )
 
 // screw is what can be turned to make a size take less: a field of the brief,
@@ -55,36 +58,64 @@ func (a reply) turn(b variant.Brief, s size, w screw, measure gauge.Measurement)
 	if step == 0 || count < least {
 		return way{name: w.name}
 	}
-	// Less takes less, so the first that is enough can be searched for. What is
-	// too small for a garment is passed over as if it were enough; where the
-	// search ends on it, no garment is.
-	most := (count - least) / step
+	// Less takes less, but not every count makes a garment: an odd one may leave a
+	// neck that the head passes, the even ones beside it not. So a count stands for
+	// the next below it that does, and the first that is enough can be searched for.
+	most, tried := (count-least)/step, map[int]trial{}
+	next := func(off int) (size, bool) {
+		for last := min(off+gap, most); off <= last; off++ {
+			one, ok := tried[off]
+			if !ok {
+				one.size, one.err = a.at(b, w, measure, count, count-off*step)
+				tried[off] = one
+			}
+			if one.err == nil || errors.Is(one.err, seam.ErrNoPair) { // which less will not leave either
+				return one.size, one.err == nil
+			}
+		}
+		return size{}, false
+	}
 	off := sort.Search(most, func(off int) bool {
-		one, ok := a.at(b, w, measure, count, count-off*step)
+		one, ok := next(off)
 		return !ok || one.left.Sign() >= 0
 	})
-	one, ok := a.at(b, w, measure, count, count-off*step)
-	return way{name: w.name, size: one, found: ok && one.left.Sign() >= 0}
+	if one, ok := next(off); ok && one.left.Sign() >= 0 {
+		return way{name: w.name, size: one, found: true}
+	}
+	return way{name: w.name}
 }
 
-// at works a size out at another count; ok is false where it makes no garment.
-// The measure is in proportion to its count, so the count is asked for by it.
-func (a reply) at(b variant.Brief, w screw, measure gauge.Measurement, count, n int) (one size, ok bool) {
+// trial is a size at another count, or why that makes no garment.
+type trial struct {
+	size
+	err error
+}
+
+// gap is the most counts in a row that are tried for one that makes a garment.
+// Which do goes by the part of a stitch that is lost where pairs are whole; it
+// comes back after two counts, in a poncho after a few more.
+const gap = 200
+
+// at works a size out at another count, or says why that makes no garment. The
+// measure is in proportion to its count, so the count is asked for by it.
+func (a reply) at(b variant.Brief, w screw, measure gauge.Measurement, count, n int) (size, error) {
 	share, err := gauge.Share(n, count)
 	if err != nil {
-		return size{}, false
+		return size{}, err
 	}
 	// A measure may be no decimal; nine places of a centimetre are near enough to
 	// get the count itself.
 	asked := measure.Times(share).Sub(w.less).In(gauge.Centimetre).Decimal(9)
 	g, err := b.With(w.field, asked.String()+" cm").Make()
 	if err != nil {
-		return size{}, false
+		return size{}, err
 	}
 	got := g.Sizes[0].Panel.Rows.Value
 	if w.stitches {
 		got = g.Sizes[0].Panel.Stitches.Value
 	}
-	one, err = a.size(g.Sizes[0])
-	return one, err == nil && got == n
+	if got != n {
+		return size{}, fmt.Errorf("%d comes out as %d", n, got)
+	}
+	return a.size(g.Sizes[0])
 }

@@ -3,8 +3,10 @@ package main
 import (
 	"errors"
 	"fmt"
+	"slices"
 
 	"example.com/panelmath/examples/internal/brief"
+	"example.com/panelmath/examples/internal/command"
 	"example.com/panelmath/examples/internal/garment"
 	"example.com/panelmath/examples/internal/variant"
 	"example.com/panelmath/gauge"
@@ -22,6 +24,7 @@ type reply struct {
 	wanted   *wanted
 	fresh    garment.Garment    // at her gauge, without the sizes that have no numbers there
 	renewed  grade.Run[renewed] // one for each size of fresh
+	places   []int              // of renewed, in the pattern
 	lost     []lost
 	deepened gauge.Measurement // the armhole depth that her arm asks for; nothing where the pattern's will do
 	counts   [][]gauge.Count   // one for each of question.others
@@ -46,8 +49,8 @@ type renewed struct {
 
 // lost is a size without numbers at her gauge.
 type lost struct {
-	label string
-	why   error
+	at  int // its place in the pattern
+	why error
 }
 
 // wanted is the round she asks for, and the sizes nearest to it.
@@ -55,10 +58,11 @@ type wanted struct {
 	round gauge.Measurement
 	body  gauge.Length // unset where she gave the round
 	ease  grade.Ease
-	// nearest are the places in followed whose round at her gauge comes nearest:
-	// several in a tie, none where nothing can be followed.
+	// nearest are the places in followed whose round at her gauge comes nearest, of
+	// those that fit: several in a tie, none where nothing can be followed.
 	nearest []int
-	base    int // the place in the pattern whose own round is nearest, a tie to the larger
+	fits    bool // they can be put on; where no size can, the nearest are those that can't
+	base    int  // the place in the pattern whose own round is nearest, a tie to the larger
 }
 
 func answer(b variant.Brief, q question) (reply, error) {
@@ -70,12 +74,15 @@ func answer(b variant.Brief, q question) (reply, error) {
 	if a.pattern, err = b.Make(); err != nil {
 		return reply{}, err
 	}
+	if err := a.check(); err != nil {
+		return reply{}, err
+	}
 	for i, s := range a.pattern.Sizes {
 		f := followed{Size: s}
 		if f.made, f.fault = follow(s.Sewn, q.mine); f.fault == nil {
 			f.unfit = q.unfit(a.pattern.Brief, i, s, f.made)
 			if f.yarn, err = q.yarn(b.Brief, s, f.made); err != nil {
-				return reply{}, yarnFault(s, err)
+				return reply{}, q.tooMuch(s, err)
 			}
 		}
 		a.followed = append(a.followed, f)
@@ -96,11 +103,35 @@ func answer(b variant.Brief, q question) (reply, error) {
 	return a, nil
 }
 
-// yarnFault says in which size a quantity of yarn is beyond reason.
-func yarnFault(s garment.Size, err error) error {
-	e := brief.Because("yarn", err)
-	e.Size = s.Group.Label()
-	return e
+// tooMuch names the flag that a quantity of yarn beyond reason comes from, and
+// the size: the brief's own is not.
+func (q question) tooMuch(s garment.Size, err error) error {
+	name := "gauge"
+	switch {
+	case q.swatch != nil:
+		name = "swatch"
+	case len(q.labels) > 0:
+		name = "label"
+	}
+	return command.TooMuch(name, s.Group.Label(), err)
+}
+
+// check returns an error for a measure of hers that no opening of the layout
+// is made for.
+func (a reply) check() error {
+	for _, m := range []struct {
+		flag, opening, through string
+		given                  bool
+	}{{"-head", "neck round", "neck to go over it", a.given(a.head)}, {"-arm", "armhole round", "armhole", a.given(a.arm)}} {
+		if _, ok := a.pattern.Sizes[0].Sewn.Layout.Measure(m.opening); m.given && !ok {
+			article := "a"
+			if a.pattern.Layout == brief.OpenFront {
+				article = "an"
+			}
+			return fmt.Errorf("%s: %s %s has no %s", m.flag, article, a.pattern.Layout, m.through)
+		}
+	}
+	return nil
 }
 
 // only returns the brief with the size that she names, or as it is.
@@ -133,13 +164,14 @@ func (a reply) want(b variant.Brief) (*wanted, error) {
 	if w.round.Sign() <= 0 {
 		return nil, fmt.Errorf("-ease: %v leaves nothing of a chest of %v", w.ease, a.body)
 	}
+	w.fits = slices.ContainsFunc(a.followed, func(f followed) bool { return f.fault == nil && f.unfit == nil })
 	var least, leastBase gauge.Measurement
 	for i, f := range a.followed {
 		own, _ := f.Sewn.Layout.Measure("round")
 		if off := apart(own, w.round); i == 0 || off.Cmp(leastBase) <= 0 {
 			w.base, leastBase = i, off
 		}
-		if f.fault != nil {
+		if f.fault != nil || w.fits && f.unfit != nil {
 			continue
 		}
 		round, _ := f.made.Measure("round")
@@ -194,12 +226,13 @@ func (a *reply) renew(b variant.Brief) error {
 			return err
 		}
 	}
+	a.places = sizes
 	for at, i := range sizes {
 		r := renewed{Size: a.fresh.Sizes[at], was: a.pattern.Sizes[i]}
 		r.unfit = a.unfit(a.fresh.Brief, at, r.Size, r.Sewn.Layout)
 		var err error
 		if r.yarn, err = a.yarn(b.Brief, r.was, r.Sewn.Layout); err != nil {
-			return yarnFault(r.Size, err)
+			return a.tooMuch(r.Size, err)
 		}
 		a.renewed = append(a.renewed, r)
 	}
@@ -226,7 +259,7 @@ func (a *reply) deepen(b variant.Brief, i int) variant.Brief {
 }
 
 func (a *reply) lose(i int, err error) {
-	a.lost = append(a.lost, lost{a.pattern.Sizes[i].Group.Label(), err})
+	a.lost = append(a.lost, lost{i, err})
 }
 
 // wantedRound returns the size of the brief that lies nearest, with the ease

@@ -31,9 +31,10 @@ type question struct {
 // ask reads the flags. Asked for help it returns flag.ErrHelp and the text.
 func ask(args []string) (q question, help []byte, err error) {
 	f := command.New("regauge")
-	f.StringVar(&q.file, "brief", "", "the brief to read, - for standard input (default: one that the program holds)")
-	f.StringVar(&q.format, "format", "markdown", "what to print: markdown or json")
-	f.StringVar(&q.size, "size", "", "one size of the pattern alone, by its name: M, or XL–2X")
+	q.format = "markdown"
+	command.Text(f, "brief", "the brief to read, - for standard input (default: one that the program holds)", func(s string) { q.file = s })
+	command.Text(f, "format", "what to print: markdown (the default) or json", func(s string) { q.format = s })
+	command.Text(f, "size", "one size of the pattern alone, by its name: M, or XL–2X", func(s string) { q.size = s })
 	f.BoolVar(&q.why, "why", false, "explain every new number")
 	command.Read(f, "gauge", `your gauge, washed and blocked: "14 sts and 11 rows = 4 in"`, gauge.ParseGauge, func(g gauge.Gauge) { q.mine = g })
 	command.Read(f, "round", `the round you want: "47 in"`, length, func(l gauge.Length) { q.round = l })
@@ -41,9 +42,9 @@ func ask(args []string) (q question, help []byte, err error) {
 	command.Read(f, "ease", `what the garment is to measure beyond your chest: "9 in", "-5%"`, grade.ParseEase, func(e grade.Ease) { q.ease = &e })
 	command.Read(f, "arm", `your upper arm, instead of that in the size table`, length, func(l gauge.Length) { q.arm = l })
 	command.Read(f, "head", `your head, where the garment goes over it`, length, func(l gauge.Length) { q.head = l })
-	command.Read(f, "label", `your yarn: "110 m = 50 g"; give it once for each strand that you hold together`, yarn.ParseLabel, func(l yarn.Label) { q.labels = append(q.labels, l) })
+	command.ReadEach(f, "label", `your yarn: "110 m = 50 g"; give it once for each strand that you hold together`, yarn.ParseLabel, func(l yarn.Label) { q.labels = append(q.labels, l) })
 	command.Read(f, "swatch", `a piece of your fabric and its mass, or the yarn it gave: "6 in x 6 in = 15.5 g"`, parseSwatch, func(s yarn.Swatch) { q.swatch = &s })
-	command.Read(f, "counts", `other numbers of the pattern that must change with it: "98 (106) sts, multiple of 4 + 2", "91 rows"; may be repeated`, parseOthers, func(o others) { q.others = append(q.others, o) })
+	command.ReadEach(f, "counts", `other numbers of the pattern that must change with it: "98 (106) sts, multiple of 4 + 2", "91 rows"; may be repeated`, parseOthers, func(o others) { q.others = append(q.others, o) })
 	if help, err := f.Parse(args); err != nil {
 		return question{}, help, err
 	}

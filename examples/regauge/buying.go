@@ -11,8 +11,9 @@ import (
 	"example.com/panelmath/yarn/weight"
 )
 
-// yarns says what to buy either way, beside what the pattern says. A list of
-// fewer sizes than the pattern has names them.
+// yarns says what to buy either way, beside what the pattern says, or nothing
+// where there is no garment to buy it for. A list of fewer sizes than the
+// pattern has names them.
 func (a reply) yarns() []document.Block {
 	y := a.pattern.Yarn
 	_, distinct := a.strands(a.pattern.Brief)
@@ -36,10 +37,17 @@ func (a reply) yarns() []document.Block {
 		say("Following the pattern as it is written", runOf(fine, func(f followed) string { return f.Group.Label() }), runOf(fine, func(f followed) yarn.Quantity { return f.yarn[i] }))
 		say("With the new numbers", runOf(a.renewed, func(r renewed) string { return r.Group.Label() }), runOf(a.renewed, func(r renewed) yarn.Quantity { return r.yarn[i] }))
 	}
+	if len(items) == 0 {
+		return nil
+	}
+	spare := fmt.Sprintf("All quantities have %v to spare, as the pattern has.", y.Margin)
+	if y.Margin.Percent.Sign() == 0 {
+		spare = "Nothing is kept to spare, as in the pattern."
+	}
 	items = append(items, "The pattern: "+buy(runOf(a.pattern.Sizes, func(s garment.Size) yarn.Quantity { return s.Yarn }))+".")
 	blocks := []document.Block{document.Para{Text: order(a.pattern.Sizes, func(s garment.Size) string { return s.Group.Label() }) +
-		fmt.Sprintf("All quantities have %v to spare, as the pattern has. Buy all skeins of one dye lot.", y.Margin)}, document.List{Items: items}}
-	if a.swatch == nil && a.mine.String() != a.pattern.Fabric.Finished.String() {
+		spare + " Buy all skeins of one dye lot."}, document.List{Items: items}}
+	if was := a.pattern.Fabric.Finished; a.swatch == nil && (longer(was.Stitches, a.mine.Stitches).Sign() != 0 || longer(was.Rows, a.mine.Rows).Sign() != 0) {
 		blocks = append(blocks, document.Para{Text: "The fabric is reckoned from what the pattern's own takes, stitch for stitch or area for area, whichever is more. " +
 			"As a rule the truth lies between the two, so that less may do. To know, weigh a piece of your own fabric and give it with -swatch."})
 	}
@@ -101,9 +109,9 @@ func (a reply) grist() string {
 	}
 	switch percent.Sign() {
 	case 1:
-		return fmt.Sprintf("%s %s%% more length to the mass than the pattern's yarn: finer.", yarn, percent.Decimal(1))
+		return fmt.Sprintf("%s %s more length to the mass than the pattern's yarn: finer.", yarn, tenths(percent))
 	case -1:
-		return fmt.Sprintf("%s %s%% less length to the mass than the pattern's yarn: thicker.", yarn, percent.Mul(gauge.Int(-1)).Decimal(1))
+		return fmt.Sprintf("%s %s less length to the mass than the pattern's yarn: thicker.", yarn, tenths(percent.Mul(gauge.Int(-1))))
 	}
 	return yarn + " as much length to the mass as the pattern's."
 }

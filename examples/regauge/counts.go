@@ -63,8 +63,24 @@ func parseOthers(s string) (o others, err error) {
 			list += " (" + strings.Join(words[1:], ", ") + ")"
 		}
 	}
-	o.numbers, err = notation.ReadNumbers(list, 0)
-	return o, err
+	if o.numbers, err = notation.ReadNumbers(list, 0); err != nil || o.rule == nil {
+		return o, err
+	}
+	for _, n := range o.numbers {
+		if !o.rule.Legal(n) {
+			return o, fmt.Errorf("%d is not %s; want the rule that the pattern's numbers obey", n, aRule(*o.rule))
+		}
+	}
+	return o, nil
+}
+
+// aRule names a rule after "is": "a multiple of 3 + 1", "odd".
+func aRule(r gauge.Rule) string {
+	s := gauge.Rule{Multiple: r.Multiple, Plus: r.Plus}.String()
+	if strings.HasPrefix(s, "multiple") {
+		return "a " + s
+	}
+	return s
 }
 
 // at returns the new numbers.
@@ -103,7 +119,11 @@ func (o others) alike() bool {
 func (a reply) otherNumbers() []document.Block {
 	var items []string
 	for i, o := range a.others {
-		items = append(items, fmt.Sprintf("%s: now %s %s%s.", o.text, grade.Text(a.counts[i], func(c gauge.Count) string { return fmt.Sprint(c.Value) }), o.counted, o.rest(a.counts[i])))
+		is, counted := grade.Text(a.counts[i], func(c gauge.Count) string { return fmt.Sprint(c.Value) }), o.counted.String()
+		if is == "1" {
+			counted = map[gauge.Counted]string{gauge.Stitches: "stitch", gauge.Rows: "row"}[o.counted]
+		}
+		items = append(items, fmt.Sprintf("%s: now %s %s%s.", o.text, is, counted, o.rest(a.counts[i])))
 		for _, c := range a.counts[i] {
 			items = append(items, title(c.ExplainIn(a.pattern.Units))+".")
 		}

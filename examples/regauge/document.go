@@ -1,8 +1,8 @@
 package main
 
 import (
-	"errors"
 	"fmt"
+	"slices"
 	"strings"
 
 	"example.com/panelmath/examples/internal/document"
@@ -12,7 +12,6 @@ import (
 	"example.com/panelmath/grade/notation"
 	"example.com/panelmath/panel/layout"
 	"example.com/panelmath/panel/row"
-	"example.com/panelmath/seam"
 )
 
 // document writes the reply in the order in which a maker decides.
@@ -28,7 +27,9 @@ func (a reply) document() (document.Document, error) {
 	if len(a.others) > 0 {
 		d.Sections = append(d.Sections, document.Section{Heading: "Other numbers of the pattern", Blocks: a.otherNumbers()})
 	}
-	d.Sections = append(d.Sections, document.Section{Heading: "Yarn", Blocks: a.yarns()})
+	if yarns := a.yarns(); yarns != nil {
+		d.Sections = append(d.Sections, document.Section{Heading: "Yarn", Blocks: yarns})
+	}
 	if len(a.renewed) > 0 {
 		worked, err := a.worked()
 		if err != nil {
@@ -106,7 +107,7 @@ func (a reply) gauges() []document.Block {
 		items = append(items, d.what+" "+change(d.pattern, d.mine, d.more, d.less)+"."+short(d.mine))
 	}
 	blocks := []document.Block{document.List{Items: items}}
-	wider, taller := longer(pattern.Stitches, mine.Stitches).Sign(), longer(pattern.Rows, mine.Rows).Sign()
+	wider, taller := told(longer(pattern.Stitches, mine.Stitches)), told(longer(pattern.Rows, mine.Rows))
 	hook := map[int]string{2: "smaller", 1: "smaller", -1: "larger", -2: "larger"}[wider+taller]
 	if hook != "" {
 		blocks = append(blocks, document.Para{Text: "A " + hook + " hook brings you nearer to the pattern. If you like your fabric as it is, read on."})
@@ -121,6 +122,25 @@ func longer(pattern, mine gauge.Over) gauge.Ratio {
 	is, _ := mine.Exact(one)
 	times, _ := was.Quo(is)
 	return times.Sub(gauge.Int(1)).Mul(gauge.Int(100))
+}
+
+// told returns the sign of a difference in percent, or 0 where a swatch cannot
+// tell it: nobody counts finer than a quarter of a stitch, which of 25 sts over
+// 10 cm is 1% (common practice, no source).
+func told(percent gauge.Ratio) int {
+	if percent.Mul(percent).Cmp(gauge.Int(1)) < 0 {
+		return 0
+	}
+	return percent.Sign()
+}
+
+// tenths prints a share that is more than nothing in percent.
+func tenths(percent gauge.Ratio) string {
+	d := percent.Decimal(1)
+	if d.Sign() == 0 {
+		return "less than 0.1%"
+	}
+	return d.String() + "%"
 }
 
 // short warns of a count over less than 10 cm: half a stitch is a large share of
@@ -144,9 +164,9 @@ func change(pattern, mine gauge.Over, more, less string) string {
 	case 0:
 		return "the same"
 	case 1:
-		return percent.Decimal(1).String() + "% " + more
+		return tenths(percent) + " " + more
 	}
-	return percent.Mul(gauge.Int(-1)).Decimal(1).String() + "% " + less
+	return tenths(percent.Mul(gauge.Int(-1))) + " " + less
 }
 
 // order tells in which order the sizes stand; nothing where there is one.
@@ -180,38 +200,12 @@ func (a reply) asWritten() []document.Block {
 	for _, f := range a.followed {
 		switch {
 		case f.fault != nil:
-			blocks = append(blocks, document.Para{Text: "Size " + f.Group.Label() + " cannot be sewn together with the pattern's numbers at your " + a.gauge() + ": " + apartSides(f.fault) + "."})
+			blocks = append(blocks, document.Para{Text: a.cannotBeSewn(f)})
 		case f.unfit != nil:
 			blocks = append(blocks, document.Para{Text: "Size " + f.Group.Label() + " would not fit: " + a.misfit(f.unfit) + "."})
 		}
 	}
 	return blocks
-}
-
-// apartSides says which seam has sides that are too unlike to be sewn.
-func apartSides(err error) string {
-	var f *gauge.FieldError
-	if !errors.As(err, &f) {
-		return err.Error()
-	}
-	return "the " + f.Field + " would have " + f.Got + ", and " + f.Want + " are needed"
-}
-
-// misfit says in the units of the pattern what can't be put on.
-func (a reply) misfit(err error) string {
-	var all interface{ Unwrap() []error }
-	if errors.As(err, &all) {
-		var parts []string
-		for _, e := range all.Unwrap() {
-			parts = append(parts, a.misfit(e))
-		}
-		return strings.Join(parts, "; ")
-	}
-	var f *seam.FitError
-	if !errors.As(err, &f) {
-		return err.Error()
-	}
-	return fmt.Sprintf("the %s is %s, and the %s is %s", f.Part, a.both(f.Got), f.Wearer, a.both(f.Want))
 }
 
 func runOf[T, U any](r []T, f func(T) U) grade.Run[U] {
@@ -266,21 +260,30 @@ func (a reply) whichSize() []document.Block {
 			s += ", with " + a.both(round.Sub(w.body.Measurement())) + " of ease"
 		}
 		s += fmt.Sprintf(". It will be %s long; the pattern's is %s.", a.both(length), a.both(own))
+		if f.unfit != nil {
+			s += " But it would not fit: " + a.misfit(f.unfit) + "."
+		}
 		items = append(items, s)
 	}
-	switch len(items) {
-	case 0:
+	which := "Of the sizes as they are written "
+	switch {
+	case len(items) == 0:
 		return append(blocks, document.Para{Text: "No size can be followed as it is written."})
-	case 1:
-		return append(blocks, document.Para{Text: "Of the sizes as they are written this one comes nearest: " + items[0]})
+	case !w.fits:
+		which = "No size fits as it is written. Of all "
+	case slices.ContainsFunc(a.followed, func(f followed) bool { return f.unfit != nil }):
+		which = "Of the sizes that fit as they are written "
 	}
-	return append(blocks, document.Para{Text: "Two sizes as they are written come equally near:"}, document.List{Items: items})
+	if len(items) == 1 {
+		return append(blocks, document.Para{Text: which + "this one comes nearest: " + items[0]})
+	}
+	return append(blocks, document.Para{Text: which + "these come equally near:"}, document.List{Items: items})
 }
 
 func (a reply) newNumbers() []document.Block {
 	var blocks []document.Block
 	for _, l := range a.lost {
-		blocks = append(blocks, document.Para{Text: "Size " + l.label + " has no numbers at your " + a.gauge() + ": " + l.why.Error() + "."})
+		blocks = append(blocks, document.Para{Text: a.hasNone(l)})
 	}
 	if len(a.renewed) == 0 {
 		return blocks
@@ -308,7 +311,7 @@ func (a reply) newNumbers() []document.Block {
 	}
 	stitches := "Stitches in a row"
 	if r := first.Panel.Stitches.Rule; r.Multiple > 1 {
-		stitches += ", a " + gauge.Rule{Multiple: r.Multiple, Plus: r.Plus}.String() + " as the rows need it"
+		stitches += ", " + aRule(r) + ", as the rows need it"
 	}
 	number(stitches, func(s garment.Size) string { return fmt.Sprint(s.Panel.Stitches.Value) })
 	number("Rows in all", func(s garment.Size) string { return fmt.Sprint(s.Panel.Rows.Value) })
@@ -353,14 +356,14 @@ func (a reply) newNumbers() []document.Block {
 		blocks = append(blocks, document.Para{Text: "The armhole is deeper than the pattern's, " + a.both(a.deepened) + " at least, so that your arm of " + a.arm.String() + " just goes through; for more room give a larger -arm."})
 	}
 	fits := true
-	for _, r := range a.renewed {
+	for i, r := range a.renewed {
 		if r.unfit != nil {
 			fits = false
-			blocks = append(blocks, document.Para{Text: "With these numbers size " + r.Group.Label() + " would not fit: " + a.misfit(r.unfit) + "."})
+			blocks = append(blocks, document.Para{Text: "With these numbers size " + r.Group.Label() + " would not fit: " + a.misfit(r.unfit) + "." + a.remedy(r.unfit, a.places[i])})
 		}
 	}
 	if fits && len(first.Sewn.Joins) > 0 {
-		s := "No opening is smaller than the designer asked for; in the pattern it may be larger by less than a stitch, since pairs are whole."
+		s := openings(first.Size)
 		if _, ok := first.Sewn.Layout.Measure("armhole round"); ok {
 			s += " Arms go through their openings."
 		}

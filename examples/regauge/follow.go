@@ -33,12 +33,15 @@ func follow(g seam.Garment, mine gauge.Gauge) (layout.Layout, error) {
 		if len(pieces) > 2 {
 			sleeve := rectangle(pieces[2])
 			f.Sleeve = &sleeve
+			l, err := f.Layout()
+			return l, unlike(err, edge{"the sleeve at its top", sleeve.Across(), sleeve.Wide()}, edge{"the armhole", body.Along(), 2 * (body.Long() - f.Side - f.Slit)})
 		}
 		return f.Layout()
 	case "cocoon":
 		return layout.Cocoon{Panel: body, Side: side.Pairs}.Layout()
 	case "poncho":
-		return layout.Poncho{Panel: body, Side: joins["seam"].Pairs}.Layout()
+		l, err := layout.Poncho{Panel: body, Side: joins["seam"].Pairs}.Layout()
+		return l, unlike(err, edge{"the short end of a panel", body.Across(), body.Wide()}, edge{"the part of the long side that takes it", body.Along(), joins["seam"].Pairs})
 	}
 	return layout.Layout{}, fmt.Errorf("layout: %s at another gauge is not worked out", g.Layout.Name)
 }

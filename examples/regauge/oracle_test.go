@@ -132,6 +132,7 @@ func TestAgainstTheOracle(t *testing.T) {
 		var patterns []made
 		var near []string
 		var least, leastBase *big.Rat
+		fits := false
 		base := 0
 		for i, label := range labels {
 			m, ok := counts(i, sum(rat(chests[i]), n(10)), n(4), n(3))
@@ -144,11 +145,12 @@ func TestAgainstTheOracle(t *testing.T) {
 			total, less := yarns(m, m, g, h)
 			checkYarn(t, f.Yarn, total, less, args)
 			if want != nil {
+				fit := measures["armhole round"].Cmp(rat(arms[i])) >= 0
 				off := new(big.Rat).Abs(sub(measures["round"], want))
-				if least == nil || off.Cmp(least) < 0 {
-					least, near = off, nil
+				if least == nil || fit && !fits || fit == fits && off.Cmp(least) < 0 {
+					least, near, fits = off, nil, fit
 				}
-				if off.Cmp(least) == 0 {
+				if fit == fits && off.Cmp(least) == 0 {
 					near = append(near, label)
 				}
 				own := new(big.Rat).Abs(sub(m.measures(n(4), n(3))["round"], want))
@@ -160,6 +162,7 @@ func TestAgainstTheOracle(t *testing.T) {
 		ask := []int{0, 1, 2, 3}
 		if want != nil {
 			require.Equal(t, near, got.Wanted.Nearest, args)
+			require.Equal(t, fits, got.Wanted.Fits, args)
 			ask = []int{base}
 		}
 		for _, i := range ask {

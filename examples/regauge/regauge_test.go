@@ -4,8 +4,10 @@ import (
 	"bytes"
 	"encoding/json"
 	"flag"
+	"maps"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
@@ -280,6 +282,164 @@ func TestWanted(t *testing.T) {
 	require.Equal(t, "M", r.New[0].Label, "a tie goes to the larger")
 }
 
+// TestNearestThatFits: a size that can't be put on is told only where none can,
+// and with that word.
+func TestNearestThatFits(t *testing.T) {
+	// At 24 and 15 over 4 in XL–2X comes out 48 in round, and its armhole 13.333 in
+	// for an arm of 15.5 in; L, 41.6 in, goes on.
+	args := []string{"-gauge", "24 sts and 15 rows = 4 in", "-round", "48 in"}
+	r := replyTo(t, "", args...)
+	require.Equal(t, []string{"L"}, r.Wanted.Nearest)
+	require.True(t, r.Wanted.Fits)
+	code, out, errs := cli("", args...)
+	require.Equal(t, 0, code, errs)
+	require.Contains(t, out, "Of the sizes that fit as they are written this one comes nearest: Size L,")
+
+	r = replyTo(t, "", append(args, "-arm", "20 in")...)
+	require.Equal(t, []string{"XL–2X"}, r.Wanted.Nearest)
+	require.False(t, r.Wanted.Fits)
+	code, out, errs = cli("", append(args, "-arm", "20 in")...)
+	require.Equal(t, 0, code, errs)
+	require.Contains(t, out, "No size fits as it is written. Of all this one comes nearest: Size XL–2X,")
+	require.Contains(t, out, " But it would not fit: the armhole round is 13¼ in [34 cm], and the upper arm is 20 in [51 cm].\n")
+}
+
+// TestTies: however many sizes come equally near, none is counted wrong. With 30
+// rows in the repeat all three are of 32 rows.
+func TestTies(t *testing.T) {
+	repeat := slices.Repeat([]string{"hdc in each st across"}, 30)
+	in := changedAll(t, map[string]any{"sizes": [][]string{{"S"}, {"M"}, {"L"}}, "length": "24 in", "armhole_depth": "9 in",
+		"rows": map[string][]string{"opening": {"fhdc", "hdc in each st across"}, "repeat": repeat, "closing": {}}})
+	args := []string{"-brief", "-", "-gauge", mine, "-round", "40 in"}
+	require.Equal(t, []string{"S", "M", "L"}, replyTo(t, in, args...).Wanted.Nearest)
+	code, out, errs := cli(in, args...)
+	require.Equal(t, 0, code, errs)
+	require.Contains(t, out, "Of the sizes as they are written these come equally near:\n")
+}
+
+// TestOpenings: in every layout and direction no opening that the text names is
+// smaller than asked, and none larger by more than it says.
+func TestOpenings(t *testing.T) {
+	for _, c := range []struct {
+		name, crosswise string
+		says, says2     string // lengthwise, crosswise
+	}{
+		{"closed-front", "", "each may be deeper by less than a stitch.", "each may be deeper by less than a row."},
+		{"front-and-back", "", "an armhole may be deeper by less than a stitch, and the neck wider by less than two rows.", "an armhole may be deeper by less than a row, and the neck wider by less than two stitches."},
+		{"cocoon", "", "it may be deeper by less than a stitch.", "it may be deeper by less than a row."},
+		{"poncho", "", "so it may be larger; its round stands above.", "so it may be larger; its round stands above."},
+	} {
+		for i, says := range []string{c.says, c.says2} {
+			b, err := variant.Open(filepath.Join("..", "pattern", "testdata", c.name+".json"), nil, nil)
+			require.NoError(t, err)
+			b = b.With("direction", []string{"lengthwise", "crosswise"}[i]).Without("worked_gauge")
+			told := 0
+			for _, gauges := range []string{"12 sts and 8.5 rows = 4 in", "14.5 sts and 11 rows = 4 in", "17 sts and 13 rows = 10 cm", "16.25 sts and 9.5 rows = 4 in"} {
+				g, err := b.With("gauge", gauges).Make()
+				if err != nil {
+					continue // it would not fit
+				}
+				for at, s := range g.Sizes {
+					text := openings(s)
+					require.Contains(t, text, says)
+					told++
+					p := s.Sewn.Layout.Pieces[0]
+					along, across := p.Over(layout.Bottom), p.Over(layout.Left)
+					for _, o := range []struct {
+						field, measure string
+						over           gauge.Over
+						less           int
+					}{{"armhole_depth", "armhole depth", across, 1}, {"neck_depth", "neck depth", across, 1}, {"neck_drop", "neck drop", across, 1}, {"neck_width", "neck width", along, 2}, {"neck_round", "neck round", along, 1 << 20}} {
+						if !g.Given(o.field) {
+							continue
+						}
+						more, err := o.over.Exact(s.Measure(o.measure).Sub(g.At(o.field, at)))
+						require.NoError(t, err)
+						require.GreaterOrEqual(t, more.Sign(), 0, "%s %s", c.name, o.field)
+						require.Less(t, more.Cmp(gauge.Int(o.less)), 0, "%s %s", c.name, o.field)
+					}
+				}
+			}
+			require.Positive(t, told, c.name)
+		}
+	}
+}
+
+// TestInWords: what can't be worn is told in the units of the pattern and with
+// what would help, never in the names of the library.
+func TestInWords(t *testing.T) {
+	file := func(name string) string { return filepath.Join("..", "pattern", "testdata", name+".json") }
+	for _, c := range []struct {
+		name string
+		args []string
+		want string
+	}{
+		{"neck too small", []string{"-brief", file("closed-front"), "-gauge", "13.25 sts and 9 rows = 4 in", "-head", "26 in"},
+			"With a neck depth of 11¾ in [30 cm] or more in the brief it would pass."},
+		{"neck of a poncho", []string{"-brief", file("poncho"), "-gauge", "13 sts and 9 rows = 4 in", "-head", "75 cm"},
+			"With a neck round of 29¾ in [75.5 cm] or more in the brief it would pass."},
+		{"arms of all sizes", []string{"-gauge", mine, "-arm", "20 in"}, "With -size beside -arm the armhole becomes deep enough."},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			code, out, errs := cli("", c.args...)
+			require.Equal(t, 0, code, errs)
+			require.Contains(t, out, c.want)
+		})
+	}
+	t.Run("lost", func(t *testing.T) {
+		// 2 (9 1/4 + 1 1/4) in are 21 in: only what is lost to whole pairs lets a head of
+		// 22 in through, at 24 sts less of it than at 13.
+		in := changedAll(t, map[string]any{"layout": "closed front", "units": "cm", "gauge": "13 sts and 12 rows = 4 in", "length": "24 in", "neck_depth": "9 1/4 in", "neck_drop": "1 1/4 in", "head": "22 in",
+			"rows": map[string][]string{"opening": {"fhdc", "hdc in each st across"}, "repeat": {"hdc in each st across"}, "closing": {}}})
+		code, out, errs := cli(in, "-brief", "-", "-gauge", "24 sts and 15 rows = 4 in")
+		require.Equal(t, 0, code, errs)
+		require.Contains(t, out, "Size S has no numbers that would fit at your gauge: the neck opening is 54 cm [21¼ in], and the head is 56 cm [22 in]."+
+			" With a neck depth of 25 cm [9¾ in] or more in the brief it would pass.\n")
+	})
+	t.Run("near", func(t *testing.T) {
+		code, out, errs := cli(changed(t, "units", "cm"), "-brief", "-", "-gauge", mine, "-arm", "47.2 cm")
+		require.Equal(t, 0, code, errs)
+		require.Contains(t, out, "Size S would not fit: the armhole round is 47.17 cm [18.57 in], and the upper arm is 47.20 cm [18.58 in].\n")
+	})
+	t.Run("no pair", func(t *testing.T) {
+		in := changedAll(t, map[string]any{"units": "cm", "length": "9 in", "armhole_depth": "8 in"})
+		code, out, errs := cli(in, "-brief", "-", "-gauge", "3 sts and 12 rows = 4 in")
+		require.Equal(t, 0, code, errs)
+		require.Contains(t, out, "Size S has no numbers at your gauge: with the armhole depth of 20.5 cm [8 in] no pair is left to join.\n")
+	})
+}
+
+// TestYarnNotes: nothing is said of yarn for garments that can't be made, and
+// nothing to spare is not 0%.
+func TestYarnNotes(t *testing.T) {
+	in := plainBrief(map[string]string{"length": "100 m", "mass": "50 g"}, "6 g") // nothing to spare
+	code, out, errs := cli(in, "-brief", "-", "-gauge", "9 sts and 9 rows = 10 cm")
+	require.Equal(t, 0, code, errs)
+	require.Contains(t, out, "Nothing is kept to spare, as in the pattern. Buy all skeins of one dye lot.")
+	require.Contains(t, out, "The fabric is reckoned from")
+	code, out, errs = cli(in, "-brief", "-", "-gauge", "10 sts = 10 cm, 10 rows = 10 cm") // the same in other words
+	require.Equal(t, 0, code, errs)
+	require.NotContains(t, out, "The fabric is reckoned from")
+
+	code, out, errs = cli("", "-brief", filepath.Join("..", "pattern", "testdata", "front-and-back.json"), "-gauge", "60 sts and 14 rows = 4 in", "-body", "8 in", "-ease", "2 in")
+	require.Equal(t, 0, code, errs)
+	require.Contains(t, out, "has no numbers")
+	require.NotContains(t, out, "## Yarn")
+	require.NotContains(t, out, "to spare")
+	require.NotContains(t, out, "The fabric is reckoned from")
+}
+
+// TestMoreJSON: the hem slit and the reasons are there as well.
+func TestMoreJSON(t *testing.T) {
+	file := filepath.Join("..", "pattern", "testdata", "closed-front.json")
+	r := replyTo(t, "", "-brief", file, "-gauge", "14 sts and 9 rows = 4 in")
+	require.Equal(t, 11, r.New[0].Slit) // 3 in are 10.5 sts
+	require.Empty(t, r.New[0].Why)
+	r = replyTo(t, "", "-brief", file, "-gauge", "14 sts and 9 rows = 4 in", "-why")
+	require.Contains(t, r.New[0].Why[0], "Stitches: ")
+	require.Greater(t, len(r.New[3].Why), 5)
+}
+
 // TestArm: an armhole that her arm does not pass is told, and made deeper where
 // one size is worked out for her.
 func TestArm(t *testing.T) {
@@ -333,6 +493,54 @@ func TestCounts(t *testing.T) {
 	}
 }
 
+// TestOneCount: one stitch is a stitch.
+func TestOneCount(t *testing.T) {
+	code, out, errs := cli("", "-gauge", mine, "-counts", "1 sts", "-counts", "1 rows", "-counts", "16, 30 sts")
+	require.Equal(t, 0, code, errs)
+	require.Contains(t, out, "- 1 sts: now 1 stitch.\n")
+	require.Contains(t, out, "- 1 rows: now 1 row.\n")
+	require.Contains(t, out, "- 16, 30 sts: now 14 (26) stitches,")
+}
+
+// TestHook: below 1% no hook is advised, and a difference is never 0%.
+func TestHook(t *testing.T) {
+	const larger, smaller = "A larger hook brings", "A smaller hook brings"
+	for _, c := range []struct{ gauge, says, hook string }{
+		{"15.75 sts = 10 cm, 12 rows = 4 in", "the same number of stitches comes out less than 0.1% shorter.", ""}, // 16.002 over 4 in
+		{"15.9 sts and 12 rows = 4 in", "comes out 0.6% longer.", ""},
+		{"15.84 sts and 12 rows = 4 in", "comes out 1% longer.", smaller}, // 16/15.84 is 1.0101
+		{"16.3 sts and 12.3 rows = 4 in", "comes out 1.8% shorter.", larger},
+		{"15 sts and 12.01 rows = 4 in", "comes out 0.1% less tall.", smaller},
+		{"15 sts and 13 rows = 4 in", "comes out 6.7% longer.", ""}, // one looser, one tighter
+		{"16 sts and 12 rows = 4 in", "comes out the same.", ""},
+	} {
+		code, out, errs := cli("", "-gauge", c.gauge)
+		require.Equal(t, 0, code, errs)
+		require.Contains(t, out, c.says, c.gauge)
+		require.NotContains(t, out, " 0%", c.gauge)
+		for _, hook := range []string{larger, smaller} {
+			require.Equal(t, c.hook == hook, strings.Contains(out, hook), c.gauge)
+		}
+	}
+	code, out, errs := cli("", "-gauge", mine, "-label", "200.01 yd = 100 g")
+	require.Equal(t, 0, code, errs)
+	require.Contains(t, out, "Your yarn has less than 0.1% more length to the mass")
+}
+
+// TestRule: how the rule of the rows is told.
+func TestRule(t *testing.T) {
+	mesh := func(rep string) string {
+		return changed(t, "rows", map[string][]string{"opening": {"fhdc"}, "closing": {},
+			"repeat": {rep, "hdc in each st and in each ch-1 sp across"}})
+	}
+	code, out, errs := cli(mesh("dc in first st, *ch 1, sk 1, dc in next st; rep from * across"), "-brief", "-", "-gauge", mine)
+	require.Equal(t, 0, code, errs)
+	require.Contains(t, out, "- Stitches in a row, odd, as the rows need it: ")
+	code, out, errs = cli("", "-gauge", mine)
+	require.Equal(t, 0, code, errs)
+	require.Contains(t, out, "- Stitches in a row, a multiple of 3 + 1, as the rows need it: ")
+}
+
 // TestShortCount: a count over 2 in is known to about half a stitch
 // (https://wlsmakesstuff.com/blog-of-making-stuff/technical-twists-gauge).
 func TestShortCount(t *testing.T) {
@@ -352,9 +560,15 @@ func TestShortCount(t *testing.T) {
 // changed returns the default brief with one field set to a text or a value.
 func changed(t *testing.T, field string, value any) string {
 	t.Helper()
+	return changedAll(t, map[string]any{field: value})
+}
+
+// changedAll returns the default brief with some fields set.
+func changedAll(t *testing.T, with map[string]any) string {
+	t.Helper()
 	var fields map[string]any
 	require.NoError(t, json.Unmarshal(quaysideWrap, &fields))
-	fields[field] = value
+	maps.Copy(fields, with)
 	out, err := json.Marshal(fields)
 	require.NoError(t, err)
 	return string(out)
@@ -451,7 +665,7 @@ func TestCannotBeFollowed(t *testing.T) {
 	require.Len(t, r.Without, 4)
 	code, out, errs := cli(mesh, "-brief", "-", "-gauge", "1 st = 4 in, 12 rows = 4 in")
 	require.Equal(t, 0, code, errs)
-	require.Contains(t, out, "Size S has no numbers at your gauge: length: size S: 12 sts long, and the rows need at least 42.")
+	require.Contains(t, out, "Size S has no numbers at your gauge: length: 12 sts long, and the rows need at least 42.")
 	require.NotContains(t, out, "Panel (make 2)")
 }
 
@@ -469,7 +683,7 @@ func TestCannotBeSewn(t *testing.T) {
 	require.Len(t, r.New, 1)
 	code, out, errs := cli("", append(args, "-round", "50 in")...)
 	require.Equal(t, 0, code, errs)
-	require.Contains(t, out, "Size XS–S cannot be sewn together with the pattern's numbers at your gauge: the left armhole would have sides of 24.80 in (62.99 cm) and 12.86 in (32.66 cm), and lengths that differ by at most 1/10 are needed.\n")
+	require.Contains(t, out, "Size M–L cannot be sewn together with the pattern's numbers at your gauge: the sleeve at its top would be 12¾ in [32.5 cm] and the armhole 26½ in [67 cm]; they may differ by a tenth at most. With the new numbers it can.\n")
 	require.Contains(t, out, "No size can be followed as it is written.\n")
 	require.NotContains(t, out, "Following the pattern")
 	require.Contains(t, out, "With the new numbers, size ")
@@ -515,6 +729,13 @@ func TestBadFlags(t *testing.T) {
 		{"counts beyond the most", []string{"-gauge", "1000 sts and 11 rows = 1 in", "-counts", "90000 sts"}, ``},
 		{"counts too long", g("-counts", long+" sts"), ``},
 		{"size", g("-size", "M-L"), `-size: got "M-L", want one of S, M, L, XL–2X`},
+		{"empty size", g("-size", ""), `-size: "": empty`},
+		{"gauge twice", g("-gauge", "15 sts and 11 rows = 4 in"), `-gauge: "15 sts and 11 rows = 4 in": given twice; want one`},
+		{"body twice", g("-body", "38 in", "-body", "40 in"), `-body: "40 in": given twice; want one`},
+		{"gauge beyond reason", []string{"-gauge", "14 sts and 11 rows = 100 m"}, `-gauge: size S takes more yarn than can be bought: got more than 100 km, want at most 100 km`},
+		{"head without a neck", g("-head", "60 in"), `-head: an open front has no neck to go over it`},
+		{"counts that break their rule", g("-counts", "7 sts, multiple of 6"), `-counts: "7 sts, multiple of 6": 7 is not a multiple of 6; want the rule that the pattern's numbers obey`},
+		{"a count of several that does", g("-counts", "97 (102) sts, odd"), `-counts: "97 (102) sts, odd": 102 is not odd; want the rule that the pattern's numbers obey`},
 		{"size too long", g("-size", long), ``},
 		{"format", g("-format", "pdf"), `-format: got "pdf", want markdown or json`},
 		{"no such file", g("-brief", "no-such-file.json"), ``},

@@ -35,6 +35,7 @@ type followedResult struct {
 type wantedResult struct {
 	Round   string   `json:"round"`
 	Nearest []string `json:"nearest"` // sizes to follow as written: several in a tie
+	Fits    bool     `json:"fits"`    // they can be put on; false where no size can
 }
 
 type newResult struct {
@@ -45,9 +46,11 @@ type newResult struct {
 	Chains   int               `json:"chains,omitempty"`
 	Sleeve   *countsOfPiece    `json:"sleeve,omitempty"`
 	Pairs    map[string]int    `json:"pairs"`
+	Slit     int               `json:"slit_pairs,omitempty"` // left open at the hem
 	Measures map[string]string `json:"measures"`
 	Yarn     []yarnResult      `json:"yarn"`
 	Faults   []string          `json:"faults,omitempty"`
+	Why      []string          `json:"why,omitempty"` // one sentence for each number
 }
 
 type countsOfPiece struct {
@@ -84,18 +87,23 @@ func (a reply) result() result {
 		r.Followed = append(r.Followed, one)
 	}
 	if w := a.wanted; w != nil {
-		r.Wanted = &wantedResult{Round: w.round.In(a.pattern.Units).Text(3), Nearest: runOf(w.nearest, func(i int) string { return a.followed[i].Group.Label() })}
+		r.Wanted = &wantedResult{Round: w.round.In(a.pattern.Units).Text(3), Nearest: runOf(w.nearest, func(i int) string { return a.followed[i].Group.Label() }), Fits: w.fits}
 	}
 	for _, n := range a.renewed {
 		one := newResult{Label: n.Group.Label(), Stitches: n.Panel.Stitches.Value, Rows: n.Panel.Rows.Value, Repeats: n.Panel.Repeats, Chains: n.Panel.Chains,
 			Pairs: pairsByName(n.Sewn), Measures: a.decimals(n.Sewn.Layout), Yarn: quantities(n.yarn), Faults: faults(n.unfit)}
+		side, _ := n.Join("side")
+		one.Slit = side.Start
+		if a.why {
+			one.Why = a.explain(n)
+		}
 		if p := n.Sleeve; p != nil {
 			one.Sleeve = &countsOfPiece{p.Stitches.Value, p.Rows.Value, p.Repeats}
 		}
 		r.New = append(r.New, one)
 	}
 	for _, l := range a.lost {
-		r.Without = append(r.Without, withoutResult{l.label, l.why.Error()})
+		r.Without = append(r.Without, withoutResult{a.pattern.Sizes[l.at].Group.Label(), l.why.Error()})
 	}
 	for i, o := range a.others {
 		r.Counts = append(r.Counts, countsResult{o.text, a.counts[i]})

@@ -48,9 +48,21 @@ func New(name string) *Flags {
 	return f
 }
 
-// Read adds a flag that is read by a parser. Given several times, set is called
-// for each.
+// Read adds a flag that is read by a parser. Given twice, it is refused: one of
+// the two was not meant.
 func Read[T any](f *Flags, name, usage string, parse func(string) (T, error), set func(T)) {
+	given := false
+	ReadEach(f, name, usage, func(s string) (v T, err error) {
+		if given {
+			return v, errors.New("given twice; want one")
+		}
+		given = true
+		return parse(s)
+	}, set)
+}
+
+// ReadEach adds a flag that may be given several times; set is called for each.
+func ReadEach[T any](f *Flags, name, usage string, parse func(string) (T, error), set func(T)) {
 	f.Func(name, usage, func(s string) error {
 		v, err := parse(s)
 		if err != nil {
@@ -60,6 +72,17 @@ func Read[T any](f *Flags, name, usage string, parse func(string) (T, error), se
 		set(v)
 		return nil
 	})
+}
+
+// Text adds a flag that holds a text. An empty one is refused: it is a variable
+// of the shell that was never set.
+func Text(f *Flags, name, usage string, set func(string)) {
+	Read(f, name, usage, func(s string) (string, error) {
+		if s == "" {
+			return "", errors.New("empty")
+		}
+		return s, nil
+	}, set)
 }
 
 // Parse reads the arguments, which are all flags. Asked for help it returns the
@@ -85,6 +108,21 @@ func clip(s string) string {
 		return string(r[:200]) + "…"
 	}
 	return string(r)
+}
+
+// TooMuch returns the error of a quantity of yarn that is beyond reason because
+// of a flag.
+func TooMuch(flag, size string, err error) error {
+	why := err.Error()
+	var f *gauge.FieldError
+	if errors.As(err, &f) {
+		got := f.Got
+		if strings.HasSuffix(f.Field, "Skeins") {
+			got += " skeins"
+		}
+		why = "got " + got + ", want " + f.Want
+	}
+	return fmt.Errorf("-%s: size %s takes more yarn than can be bought: %s", flag, size, why)
 }
 
 // flagError says which flag can't be read, and why.

@@ -10,6 +10,7 @@ import (
 
 	"example.com/panelmath/examples/internal/command"
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/yarn"
 	"github.com/stretchr/testify/require"
 )
 
@@ -45,10 +46,25 @@ func TestRun(t *testing.T) {
 	}
 }
 
+func TestTooMuch(t *testing.T) {
+	_, _, skeins := yarn.MustLabel("1 mm = 100 g").Skeins(yarn.MustLength("1000 m").Measurement())
+	for _, c := range []struct {
+		err  error
+		want string
+	}{
+		{skeins, "-label: size S takes more yarn than can be bought: got more than 100000 skeins, want at most 100000"},
+		{errors.New("no end of it"), "-label: size S takes more yarn than can be bought: no end of it"},
+	} {
+		require.EqualError(t, command.TooMuch("label", "S", c.err), c.want)
+	}
+}
+
 func TestFlags(t *testing.T) {
 	parse := func(args ...string) (got []gauge.Length, help []byte, err error) {
 		f := command.New("ruler")
-		command.Read(f, "length", "a length", gauge.ParseLength, func(l gauge.Length) { got = append(got, l) })
+		command.ReadEach(f, "length", "a length", gauge.ParseLength, func(l gauge.Length) { got = append(got, l) })
+		command.Read(f, "round", "a round", gauge.ParseLength, func(l gauge.Length) { got = append(got, l) })
+		command.Text(f, "size", "a size", func(string) {})
 		help, err = f.Parse(args)
 		return got, help, err
 	}
@@ -67,6 +83,9 @@ func TestFlags(t *testing.T) {
 	}{
 		{"value", []string{"-length", "4 inn"}, `-length: "4 inn": unknown unit "inn"`},
 		{"long value", []string{"-length", strings.Repeat("9", 20_000)}, `-length: "` + strings.Repeat("9", 60) + `"… (20000 bytes): text too long; at most 10000 characters`},
+		{"twice", []string{"-round", "4 in", "-round", "5 in"}, `-round: "5 in": given twice; want one`},
+		{"text twice", []string{"-size", "S", "-size", "M"}, `-size: "M": given twice; want one`},
+		{"empty text", []string{"-size", ""}, `-size: "": empty`},
 		{"unknown", []string{"-width", "4 in"}, "flag provided but not defined: -width"},
 		{"unknown and long", []string{"-" + strings.Repeat("x", 20_000)}, "flag provided but not defined: -" + strings.Repeat("x", 168) + "…"},
 		{"no value", []string{"-length"}, "flag needs an argument: -length"},
