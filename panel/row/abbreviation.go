@@ -37,6 +37,7 @@ func Abbreviations(text string, t Terms) []Abbreviation {
 	}
 	found := map[string]string{}
 	p := &parser{s: text, toks: lex(text), terms: t}
+	shorts := shortForms(t)
 	for p.peek().kind != endToken {
 		w := p.peek()
 		if w.word == "rep" && p.ahead(1).word == "from" && p.ahead(2).kind == markToken && p.ahead(2).word == "*" {
@@ -67,13 +68,17 @@ func Abbreviations(text string, t Terms) []Abbreviation {
 			p.next()
 			continue
 		}
-		if s, n := p.abbrAhead(); n > 0 {
+		if s, n := p.abbrAhead(shorts); n > 0 {
 			found[s.Abbr(t)] = s.Term(t)
 			p.i += n
 			continue
 		}
+		word := w.word
+		if word == "sts" || word == "sps" {
+			word = word[:2]
+		}
 		for _, e := range words {
-			if w.word == e[0] || w.word == e[0]+"s" && e[0] == "st" || w.word == "sps" && e[0] == "sp" {
+			if word == e[0] {
 				found[e[1]] = e[2]
 			}
 		}
@@ -92,18 +97,35 @@ func Abbreviations(text string, t Terms) []Abbreviation {
 	return out
 }
 
+// short is the abbreviation of a stitch, in lower case; second is empty for one
+// of a single word.
+type short struct {
+	of            Stitch
+	first, second string
+}
+
+func shortForms(t Terms) (all []short) {
+	for s := Chain; s.Valid(); s++ {
+		first, second, _ := strings.Cut(strings.ToLower(s.Abbr(t)), " ")
+		all = append(all, short{s, first, second})
+	}
+	return all
+}
+
 // abbrAhead returns the stitch whose abbreviation comes next, and how many
 // words that takes.
-func (p *parser) abbrAhead() (Stitch, int) {
+func (p *parser) abbrAhead(shorts []short) (Stitch, int) {
 	w := p.peek().word
-	for s := Chain; s.Valid(); s++ {
-		a := strings.ToLower(s.Abbr(p.terms))
-		first, second, two := strings.Cut(a, " ")
+	if w == "chs" {
+		return Chain, 1
+	}
+	for _, s := range shorts {
 		switch {
-		case two && w == first && (p.ahead(1).word == second || p.ahead(1).word == second+"s"):
-			return s, 2
-		case !two && (w == a || s == Chain && w == "chs"):
-			return s, 1
+		case w != s.first:
+		case s.second == "":
+			return s.of, 1
+		case strings.TrimSuffix(p.ahead(1).word, "s") == s.second:
+			return s.of, 2
 		}
 	}
 	return NoStitch, 0

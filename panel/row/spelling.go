@@ -21,6 +21,7 @@ var spellings = [...][2]string{
 // or with a capital; a name that somebody gave is better left out of it.
 func (t Terms) Spell(s string) string {
 	var b strings.Builder
+	b.Grow(len(s))
 	for s != "" {
 		n := strings.IndexFunc(s, func(c rune) bool { return !unicode.IsLetter(c) })
 		switch {
@@ -43,13 +44,12 @@ func (t Terms) spellWord(w string) string {
 	if t == UK {
 		from, to = 1, 0
 	}
-	lower := strings.ToLower(w)
 	for _, pair := range spellings {
-		switch {
-		case lower != pair[from] || t == UK && strings.HasPrefix(lower, "stove"): // a stove is one in Britain too
-		case w == lower:
+		switch old := pair[from]; {
+		case len(w) != len(old) || w[1:] != old[1:] || t == UK && strings.HasPrefix(old, "stove"): // a stove is one in Britain too
+		case w[0] == old[0]:
 			return pair[to]
-		case w == strings.ToUpper(lower[:1])+lower[1:]:
+		case w[0] == old[0]-'a'+'A':
 			return strings.ToUpper(pair[to][:1]) + pair[to][1:]
 		}
 	}
