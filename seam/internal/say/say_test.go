@@ -36,3 +36,9 @@ func TestSay(t *testing.T) {
 		require.Equal(t, want, got)
 	}
 }
+
+func TestLengthIn(t *testing.T) {
+	m := gauge.MustLength("9.5 in").Measurement()
+	require.Equal(t, "9.5 in (24.13 cm)", LengthIn(m, gauge.Inch))
+	require.Equal(t, "24.13 cm (9.5 in)", LengthIn(m, gauge.Centimetre))
+}
