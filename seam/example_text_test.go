@@ -61,5 +61,5 @@ func ExampleFinishing_Write_steep() {
 	}
 	fmt.Println(text.Joining[2])
 	// Output:
-	// First seam: count 104 sts down the right edge of the second panel from its top corner and place a marker. Join the whole bottom end of the first panel, 36 row ends, to this stretch, one to one, and on the side that has more pass over 68 of the 104, spread evenly: 1 to 2 after each pair.
+	// First seam: count 104 sts down the right edge of the second panel from its top corner and place a marker. Join the whole bottom end of the first panel, 36 row ends, to this stretch, one to one, and on the side that has more pass over 68 of the 104, spread evenly: 1–2 after each pair.
 }

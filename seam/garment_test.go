@@ -110,7 +110,7 @@ func TestFinishingOwnGarment(t *testing.T) {
 	all := strings.Join(steps, "\n")
 	for _, want := range []string{
 		"acrylic or another man-made fiber without",
-		"Waist: join 30 (31) pairs, 10 (10¼) in [25.5 (26) cm], one to one, and on the side that has more pass over 10 (9) of the 40, spread evenly: one after every 3 to 4 pairs.",
+		"Waist: join 30 (31) pairs, 10 (10¼) in [25.5 (26) cm], one to one, and on the side that has more pass over 10 (9) of the 40, spread evenly: one after every 2–3 (3–4) pairs.",
 		"Yarn that is pulled through frays: sew with no more than 20 in [51 cm] at a time",
 	} {
 		require.Contains(t, all, want)

@@ -99,12 +99,19 @@ func (f Finishing) Write(sizes grade.Run[Garment]) (Text, error) {
 		return Text{}, err
 	}
 	t := Text{Blocking: f.blocking(), Ending: ending()}
-	t.Tails = append([]string{w.lie()}, w.tailSteps()...)
+	t.Tails = w.tailSteps()
+	if f.Sewing.factor().Sign() > 0 {
+		t.Tails = append([]string{w.lie()}, t.Tails...)
+	}
 	how := f.Sewing.Method.String()
 	if f.Sewing.Method == SingleCrochet {
 		how = row.SingleCrochet.Term(f.Terms)
 	}
-	t.Joining = []string{"Join every seam in " + how + ", the right side facing you; another kind of seam takes another length of yarn."}
+	how = "Join every seam in " + how + ", the right side facing you"
+	if f.Sewing.factor().Sign() > 0 {
+		how += "; another kind of seam takes another length of yarn"
+	}
+	t.Joining = []string{how + "."}
 	switch name := sizes[0].Layout.Name; {
 	case len(sizes[0].Joins) == 0:
 		t.Joining = append(t.Joining, w.anyGarment()...)
@@ -389,7 +396,11 @@ func (w writer) lie() string {
 	if l.Name == "open front" || l.Name == "closed front" {
 		s += ", the back hems at the bottom"
 	}
-	return "Corners are named as the pieces lie right sides up: " + s + ". They are those of a right hand; for a left hand left and right change places."
+	also := ""
+	if l.Name == "poncho" {
+		also = ", in the seams too" // which name left and right edges
+	}
+	return "Corners are named as the pieces lie right sides up: " + s + ". They are those of a right hand; for a left hand left and right change places" + also + "."
 }
 
 // tailSteps says what every tail sews, where it hangs and how long it is to be.
@@ -479,7 +490,7 @@ func (w writer) each(sizes []int, f func(int) gauge.Measurement) string {
 			texts = append(texts, w.lone(w.up(f)(same[0]))+" in "+w.named(same))
 		}
 	}
-	return strings.Join(texts, ", ")
+	return strings.Join(texts, "; ")
 }
 
 func sentence(s string) string {
@@ -550,28 +561,34 @@ func (w writer) plans(seams grade.Run[layout.Seam]) string {
 	if alike {
 		return "one to one"
 	}
-	// How many pairs lie between two that are passed over; or, where more are
-	// passed over than joined, how many are passed over between two pairs.
-	least, most := gauge.MaxCount, 0
-	for i := range seams {
-		a, b := from[i]-over[i], over[i]
+	// How many pairs lie before, between and after those that are passed over; or,
+	// where more are passed over than joined, how many after each pair.
+	every := make(grade.Run[int], len(seams))
+	for i := range every {
+		every[i] = i
+	}
+	between := grade.Text(every, func(i int) string {
+		a, b := from[i]-over[i], over[i]+1
+		if a < b {
+			b--
+		}
 		if steep {
-			a, b = b, a
+			a, b = over[i], from[i]-over[i]
 		}
-		if b > 0 {
-			least, most = min(least, a/b), max(most, (a+b-1)/b)
+		switch {
+		case over[i] == 0:
+			return "–"
+		case a%b == 0:
+			return strconv.Itoa(a / b)
 		}
-	}
-	every := strconv.Itoa(least)
-	if most > least {
-		every = fmt.Sprintf("%d to %d", least, most)
-	}
-	spread := "one after every " + every + " pairs"
-	if every == "1" {
+		return fmt.Sprintf("%d–%d", a/b, a/b+1)
+	})
+	spread := "one after every " + between + " pairs"
+	switch {
+	case steep:
+		spread = between + " after each pair"
+	case between == "1":
 		spread = "one after every pair"
-	}
-	if steep {
-		spread = every + " after each pair"
 	}
 	return fmt.Sprintf("one to one, and on the side that has more pass over %s of the %s, spread evenly: %s", grade.Numbers(over), grade.Numbers(from), spread)
 }

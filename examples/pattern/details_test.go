@@ -58,7 +58,15 @@ func TestToldInWords(t *testing.T) {
 		"nothing is repeated": {fields: map[string]string{"ease": `"0 in"`, "rows": `{"opening": ["fhdc", "hdc in each st across", "hdc in each st across"], "repeat": [], "closing": []}`},
 			flags: []string{"-why"}, want: []string{"nothing is repeated, and the 3 rows as they are written are the nearest there is to 8.5 in"}, not: []string{"100000", "0 repeats of"}},
 		"chain spaces in a seam": {fields: map[string]string{"rows.closing": `["dc in first st, *ch 2, sk 2, dc in next st; rep from * across"]`},
-			want: []string{"Wherever its edge is counted, each chain counts as a st: a ch-2 sp is two."}},
+			want: []string{"Wherever its edge is counted, each chain counts as a st: a ch-2 sp as 2."}},
+		"a mesh in a seam": {fields: map[string]string{"rows.closing": `["dc in first st, *ch 1, sk 1, dc in next st; rep from * across"]`, "rows.opening": `["fhdc"]`, "rows.repeat": `["hdc in each st across"]`},
+			want: []string{"each chain counts as a st: a ch-1 sp as 1."}, not: []string{"ch-2 sp"}},
+		"no ends and no seams": {fields: map[string]string{"yarn.seam_factor": `"0"`, "yarn.tail_end": `"0 in"`},
+			want: []string{"Another yarn for the seams, which are ", "leave the first tail of the panel long enough to weave in.", "Join every seam in whip stitch, the right side facing you.\n"}, not: []string{"Corners are named", "given under Tails"}},
+		"nine sizes": {fields: map[string]string{"sizes": `[["XS"], ["S"], ["M"], ["L"], ["XL"], ["2X"], ["3X"], ["4X"], ["5X"]]`, "length": `"25 in"`, "armhole_depth": `"12 in"`},
+			want: []string{" yd / "}, not: []string{"] yd ["}},
+		"a row that no size works": {fields: map[string]string{"ease": `"-24 in"`, "sizes": `[["XS"]]`, "length": `"25 in"`, "armhole_depth": `"9 1/2 in"`, "rows": `{"opening": ["fhdc", "hdc in each st across", "hdc in each st across"], "repeat": ["dc in each st across", "dc in each st across"], "closing": []}`},
+			not: []string{"- dc: ", "begins with dc"}},
 		"a yarn without a name":      {fields: map[string]string{"yarn.name": "", "yarn.fibre": ""}, want: []string{"- Yarn: any, 230 yd = 100 g per skein", "Ways to block; the care"}},
 		"a yarn of a fibre alone":    {fields: map[string]string{"yarn.name": "", "yarn.fibre": `"alpaca"`}, want: []string{"- Yarn: alpaca, 230 yd", "For this fiber, or for the rest of the blend, there is no advice on record"}},
 		"names are not spelled anew": {fields: map[string]string{"name": `"Centre of colour"`, "yarn.name": `"Grey Fibre"`}, want: []string{"# Centre of colour", "Grey Fibre"}},
@@ -108,8 +116,11 @@ func TestRefusedInWords(t *testing.T) {
 	}{
 		"a slit in some sizes":  {map[string]string{"hem_slit": `["0 in", "2 in", "2 in", "2 in"]`}, "hem_slit: none in one size and one in another: want a slit in every size, or in none\n"},
 		"an armhole of nothing": {map[string]string{"armhole_depth": `"0 in"`, "sizes": `[["M", "L"]]`, "length": `"25.5 in"`}, "armhole_depth: size M–L: got 83, want 1 to 82 pairs\n"},
-		"an object":             {map[string]string{"gauge": `{}`}, "gauge: got an object, want a text\n"},
-		"null":                  {map[string]string{"gauge": `null`}, "gauge: got null, want a text\n"},
+		"a neck that a chain fixes": {map[string]string{"layout": `"poncho"`, "sizes": `[["M", "L"]]`, "ease": "", "length": "", "armhole_depth": "", "neck_drop": "", "width": `"17 in"`, "neck_round": `"24 in"`, "head": `"22 in"`,
+			"rows": `{"opening": ["ch 95, sc in 2nd ch from hook and in each ch across"], "repeat": ["sc in each st across", "hdc in each st across"], "closing": []}`},
+			"neck_round: size M–L: comes out at 23½ in [59.5 cm], less than asked, and the rows fix 94 sts\n"},
+		"an object": {map[string]string{"gauge": `{}`}, "gauge: got an object, want a text\n"},
+		"null":      {map[string]string{"gauge": `null`}, "gauge: got null, want a text\n"},
 	} {
 		t.Run(name, func(t *testing.T) {
 			code, out, errs := cli(with(t, c.fields), "-brief", "-")
@@ -135,7 +146,7 @@ func TestRemarks(t *testing.T) {
 		"length": {map[string]string{"length": `"24 in"`, "rows": `{"opening": ["fhdc", "dc in first st, *ch 99, sk 99, dc in next st; rep from * across", "hdc in each st and 99 hdc in each ch-99 sp across"], "repeat": ["hdc in each st across"], "closing": []}`},
 			"remark: size XS–S: a panel of 201 sts comes out at 61¾ in [157 cm], asked 48 in [122 cm]: the rows allow no count that is nearer"},
 		"no margin": {map[string]string{"yarn.swatch": "", "yarn.margin": `"0%"`, "yarn.stitches": `[{"stitch": "hdc", "count": "20", "length": "96 in"}, {"stitch": "dc", "count": "20", "length": "120 in"}, {"stitch": "fhdc", "count": "20", "length": "130 in"}, {"stitch": "ch", "count": "20", "length": "30 in"}]`},
-			"remark: yarn: by stitches the chains at the start of the rows are not counted, and there is no margin for them\n"},
+			"remark: yarn: by stitches the chains at the start of the rows, and of a foundation chain, are not counted, and there is no margin for them\n"},
 		"no repeat": {map[string]string{"rows": `{"opening": ["fhdc", "hdc in each st across", "hdc in each st across"], "repeat": [], "closing": []}`}, "asked 43 in [109 cm]: no row is repeated"},
 	} {
 		t.Run(name, func(t *testing.T) {

@@ -203,7 +203,7 @@ func (k *key) stretch(piece int, at layout.Place, i int) string {
 		m, _ := p.Over(at).Measure(gauge.Int(p.Stretches(at)[i].Count)) // the layout is valid
 		return m
 	})
-	return k.letter(k.name(s.Name) + ", " + what + ": " + counts + " " + word + ", " + length)
+	return k.letter(k.name(s) + ", " + what + ": " + counts + " " + word + ", " + length)
 }
 
 // extent returns what stands at the dimension line of the width or height of a
@@ -229,11 +229,11 @@ func (k *key) extent(piece int, at layout.Place) []string {
 	return []string{k.letter("whole " + word + ": " + k.lengths(whole))}
 }
 
-// name takes left and right away: both sides of a garment share a letter where
-// they are alike. Where a stretch lies on several pieces they stay: which edge
-// of the front meets which of the back is seen by the letter alone.
-func (k *key) name(name string) string {
-	on := 0
+// name takes left and right away from what stays open: both sides of a garment
+// share a letter where they are alike. They stay for what is joined, since what
+// bears the same letter meets, and for what lies on several pieces.
+func (k *key) name(s layout.Stretch) string {
+	on, name := 0, s.Name
 	for _, p := range k.all.Sizes[0].Pieces {
 		for at := layout.Bottom; at <= layout.Right; at++ {
 			if slices.ContainsFunc(p.Stretches(at), func(s layout.Stretch) bool { return s.Name == name }) {
@@ -242,7 +242,7 @@ func (k *key) name(name string) string {
 			}
 		}
 	}
-	if on > 1 {
+	if on > 1 || s.Kind != layout.Open {
 		return name
 	}
 	for _, which := range []string{"left ", "right "} {

@@ -342,7 +342,7 @@ func TestKeyTellsTheLayout(t *testing.T) {
 		all = append(all, strings.ReplaceAll(x.text, "\u00a0", " "))
 	}
 	page := strings.Join(all, "\n")
-	for _, want := range []string{"Open front", "left panel: 163 sts, 27 rows", "side seam, joined: 50 sts, 15½ in [39 cm]", "armhole, open: 63 sts, 19½ in [49 cm]",
+	for _, want := range []string{"Open front", "left panel: 163 sts, 27 rows", "left side seam, joined: 50 sts, 15½ in [39 cm]", "armhole, open: 63 sts, 19½ in [49 cm]",
 		"center back, joined: 77 sts, 23¾ in [60 cm]", "front and neck, open: 86 sts, 26½ in [67 cm]", "50¼ in\n127.5 cm", "12 in\n30.5 cm", "round: 48 in [122 cm]"} {
 		require.Contains(t, page, want)
 	}
@@ -456,11 +456,11 @@ func ExampleAll_Draw() {
 		return
 	}
 	for _, line := range strings.Split(string(svg), "\n") {
-		if at := strings.Index(line, ">side seam"); at > 0 {
+		if at := strings.Index(line, ">left side seam"); at > 0 {
 			fmt.Println(strings.ReplaceAll(strings.TrimSuffix(line[at+1:], "</text>"), "\u00a0", " "))
 		}
 	}
-	// Output: side seam, joined: 22 (23) row ends, 11 (11½) in
+	// Output: left side seam, joined: 22 (23) row ends, 11
 }
 
 // A page that sets the key as text, at the size of its own type.
@@ -481,8 +481,9 @@ func ExampleAll_Key() {
 	// Output:
 	// 1 panel: 57 sts, 74 rows
 	// A body opening, open: 57 sts, 38 in [96.5 cm]
-	// B side seam, joined: 22 row ends, 11 in [28 cm]
+	// B left side seam, joined: 22 row ends, 11 in [28 cm]
 	// C armhole, open: 30 row ends, 15 in [38 cm]
+	// D right side seam, joined: 22 row ends, 11 in [28 cm]
 }
 
 func BenchmarkDraw(b *testing.B) {

@@ -58,6 +58,15 @@ func (s Size) Measure(name string) gauge.Measurement {
 	return m
 }
 
+// seams is how long all seams are together.
+func (s Size) seams() (sum gauge.Measurement) {
+	all, _ := s.Sewn.Layout.Seams() // it was sewn
+	for _, sewn := range all {
+		sum = sum.Add(sewn.Length())
+	}
+	return sum
+}
+
 // Make works out every size of the brief. Its error is a *brief.Error that
 // names the field and the size.
 func Make(b brief.Brief) (Garment, error) {

@@ -2,6 +2,7 @@ package garment
 
 import (
 	"errors"
+	"fmt"
 	"strings"
 
 	"example.com/panelmath/examples/internal/brief"
@@ -88,6 +89,9 @@ func (g Garment) poncho(s *Size, width, neck gauge.Measurement) *brief.Error {
 			return nil
 		} else if err != nil && !errors.Is(err, layout.ErrLayout) {
 			return brief.Because("neck_round", err)
+		}
+		if c := p.Stitches; !g.Crosswise && c.Rule.Multiple == gauge.MaxCount {
+			return brief.Because("neck_round", fmt.Errorf("comes out at %s, less than asked, and the rows fix %d sts", g.one(s.Measure("neck round")), c.Value))
 		}
 		length = length.Add(step(p, g.Crosswise))
 	}

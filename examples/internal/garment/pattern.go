@@ -58,13 +58,13 @@ func (g Garment) Document(o Options) (document.Document, error) {
 	at := len(d.Sections)
 	add("Abbreviations")
 	add("Tails", document.List{Items: tails})
-	add(how, append(g.openFabric(), g.begin("", "panel"), instructions(rows), fastenOff())...)
+	add(how, append(g.openFabric(), g.begin("", "panel"), instructions(rows), g.fastenOff())...)
 	if g.Sizes[0].Sleeve != nil {
 		sleeve, err := g.rows(func(s Size) panel.Panel { return *s.Sleeve })
 		if err != nil {
 			return document.Document{}, err
 		}
-		add("Sleeve (make 2)", g.begin("sleeve", "sleeve"), instructions(sleeve), fastenOff())
+		add("Sleeve (make 2)", g.begin("sleeve", "sleeve"), instructions(sleeve), g.fastenOff())
 	}
 	d.Sections = append(d.Sections, end...)
 	d.Sections[at].Blocks = g.abbreviations(d)
@@ -144,15 +144,27 @@ func (g Garment) begin(of, one string) document.Block {
 			names = append(names, "the "+p.Name)
 		}
 	}
+	tail := "Before the first row, leave the first tail of the " + one + g.tailLength() + "."
 	if len(names) == 1 {
-		return document.Para{Text: "Before the first row, leave the first tail at the length given under Tails."}
+		return document.Para{Text: tail}
 	}
-	return document.Para{Text: "One is " + strings.Join(names, ", the other ") + ": the same rows make both. Before the first row, leave the first tail of the " + one + " at the length given under Tails."}
+	return document.Para{Text: "One is " + strings.Join(names, ", the other ") + ": the same rows make both. " + tail}
+}
+
+// tailLength says how long a tail is to be. Ends of no length are given none.
+func (g Garment) tailLength() string {
+	switch s := g.Yarn.Sewing; {
+	case s.End.Value.Sign() > 0:
+		return " at the length given under Tails"
+	case s.Factor.Sign() > 0:
+		return " at the length given under Tails; where none is given, long enough to weave in"
+	}
+	return " long enough to weave in"
 }
 
 // fastenOff ends a piece.
-func fastenOff() document.Block {
-	return document.Para{Text: "Fasten off, leaving the last tail at the length given under Tails."}
+func (g Garment) fastenOff() document.Block {
+	return document.Para{Text: "Fasten off, leaving the last tail" + g.tailLength() + "."}
 }
 
 // sentence makes a sentence of an explanation.
@@ -228,13 +240,26 @@ func (g Garment) sizes() []document.Block {
 	return append(blocks, document.Para{Text: "Body measures from: " + strings.TrimPrefix(g.Chart.Source, "Source: ")})
 }
 
-// repeats returns the fewest and the most of a panel.
+// repeats returns the fewest and the most of a piece.
 func (g Garment) repeats() (least, most int) {
 	least = g.Sizes[0].Panel.Repeats
 	for _, s := range g.Sizes {
 		least, most = min(least, s.Panel.Repeats), max(most, s.Panel.Repeats)
+		if s.Sleeve != nil {
+			least, most = min(least, s.Sleeve.Repeats), max(most, s.Sleeve.Repeats)
+		}
 	}
 	return least, most
+}
+
+// told is the plan that the pattern tells: without the repeat where no size works
+// it.
+func (g Garment) told() panel.Plan {
+	p := g.Plan
+	if _, most := g.repeats(); most == 0 {
+		p.Repeat = nil
+	}
+	return p
 }
 
 // printed returns the chest of a group as the chart prints it.
@@ -301,8 +326,8 @@ func (g Garment) materials() []document.Block {
 		return g.text(func(s Size) string { return up(s.Yarn.Total.In(u)) }) + " " + u.String()
 	}
 	items := []string{
-		fmt.Sprintf("Yarn: %s, %s per skein: %s; %s [%s], %s %v%s.", y.Named(), y.Label,
-			skeins(g.number(func(s Size) int { return s.Yarn.Skeins })), whole(own), whole(other),
+		fmt.Sprintf("Yarn: %s, %s per skein: %s; %s, %s %v%s.", y.Named(), y.Label,
+			skeins(g.number(func(s Size) int { return s.Yarn.Skeins })), both(whole(own), whole(other)),
 			g.text(func(s Size) string { return up(s.Yarn.Mass.In(mass)) }), mass, g.spare()),
 		"Left over from these skeins, about: " + g.text(func(s Size) string {
 			n, _ := s.Yarn.Slack.In(own).Floor()
@@ -311,7 +336,18 @@ func (g Garment) materials() []document.Block {
 		"Hook: " + g.hook() + ", or the size that gives you the " + g.word("gauge", "tension") + ".",
 		"Yarn needle, stitch markers that open, tape measure, pins.",
 	}
+	if g.Yarn.Sewing.Factor.IsZero() {
+		items = append(items, "Another yarn for the seams, which are "+g.measure(Size.seams)+" long in all.")
+	}
 	return append([]document.Block{document.List{Items: items}}, g.cautions("materials")...)
+}
+
+// both puts two units beside one another; a long list has brackets of its own.
+func both(own, other string) string {
+	if strings.Contains(own, "[") {
+		return own + " / " + other
+	}
+	return own + " [" + other + "]"
 }
 
 // skeins puts the word after a number, or after a run.
@@ -423,7 +459,7 @@ func (g Garment) notes() []document.Block {
 	if how := g.foundation(); how != "" {
 		items = append(items, how)
 	}
-	items = append(items, g.Plan.Starts(g.RowStart, g.Terms)...)
+	items = append(items, g.told().Starts(g.RowStart, g.Terms)...)
 	if g.Fabric.Worked.Validate() == nil {
 		items = append(items, "Before blocking, a panel fresh off the hook measures about "+g.measure(func(s Size) gauge.Measurement { return g.worked(s, true) })+" along the rows and "+
 			g.measure(func(s Size) gauge.Measurement { return g.worked(s, false) })+" across them; blocking brings it to the finished measurements.")
@@ -445,7 +481,11 @@ func (g Garment) sewnSpaces() []document.Block {
 	for _, piece := range g.Sizes[0].Sewn.Layout.Pieces {
 		for _, stretch := range piece.Stretches(piece.Foundation.After(2)) {
 			if stretch.Kind != layout.Open {
-				return []document.Block{document.Para{Text: "The last row has chain spaces. Wherever its edge is counted, each chain counts as a st: a ch-2 sp is two."}}
+				text := "The last row has chain spaces. Wherever its edge is counted, each chain counts as a st"
+				if n := steps[len(steps)-1].Space; n > 0 {
+					text += fmt.Sprintf(": a ch-%d sp as %d", n, n)
+				}
+				return []document.Block{document.Para{Text: text + "."}}
 			}
 		}
 	}

@@ -12,7 +12,7 @@ import (
 func (g Garment) Remarks() []string {
 	var out []string
 	if g.Yarn.Stitches != nil && g.Yarn.Margin.Percent.IsZero() && g.RowStart == panel.ChainDoesNotCount {
-		out = append(out, "yarn: by stitches the chains at the start of the rows are not counted, and there is no margin for them")
+		out = append(out, "yarn: by stitches the chains at the start of the rows, and of a foundation chain, are not counted, and there is no margin for them")
 	}
 	for i, s := range g.Sizes {
 		if g.Eased() {
