@@ -145,6 +145,8 @@ func TestRemarks(t *testing.T) {
 	}{
 		"length": {map[string]string{"length": `"24 in"`, "rows": `{"opening": ["fhdc", "dc in first st, *ch 99, sk 99, dc in next st; rep from * across", "hdc in each st and 99 hdc in each ch-99 sp across"], "repeat": ["hdc in each st across"], "closing": []}`},
 			"remark: size XS–S: a panel of 201 sts comes out at 61¾ in [157 cm], asked 48 in [122 cm]: the rows allow no count that is nearer"},
+		"much too short for its rows": {map[string]string{"length": `"7 in"`, "sizes": `[["XS"]]`, "armhole_depth": `"9 1/2 in"`, "rows": `{"opening": ["fhdc", "dc in first st, *ch 99, sk 99, dc in next st; rep from * across", "hdc in each st and 99 hdc in each ch-99 sp across"], "repeat": ["hdc in each st across"], "closing": []}`},
+			"remark: size XS: a panel of 101 sts comes out at 31 in [79 cm], asked 14 in [35.5 cm]"},
 		"no margin": {map[string]string{"yarn.swatch": "", "yarn.margin": `"0%"`, "yarn.stitches": `[{"stitch": "hdc", "count": "20", "length": "96 in"}, {"stitch": "dc", "count": "20", "length": "120 in"}, {"stitch": "fhdc", "count": "20", "length": "130 in"}, {"stitch": "ch", "count": "20", "length": "30 in"}]`},
 			"remark: yarn: by stitches the chains at the start of the rows, and of a foundation chain, are not counted, and there is no margin for them\n"},
 		"no repeat": {map[string]string{"rows": `{"opening": ["fhdc", "hdc in each st across", "hdc in each st across"], "repeat": [], "closing": []}`}, "asked 43 in [109 cm]: no row is repeated"},

@@ -153,12 +153,24 @@ func (g Garment) piece(length, width gauge.Measurement) (p panel.Panel, r layout
 	if n := p.Stitches; n.Rule.Multiple == gauge.MaxCount && n.Off().Mul(n.Off()).Cmp(gauge.Int(1)) >= 0 {
 		return p, r, fmt.Errorf("%s sts long, and the rows fix %d", n.Exact.Decimal(1), n.Value)
 	}
-	// Where the smallest count that works every repeat is not the nearest, the
-	// piece is too short for its rows.
-	if n := p.Stitches; n.Off().Mul(gauge.Int(2)).Cmp(gauge.Int(max(n.Rule.Multiple, 1))) > 0 {
-		return p, r, fmt.Errorf("%s sts long, and the rows need at least %d", n.Exact.Decimal(1), n.Value)
+	if n := p.Stitches; n.Exact.Sign() <= 0 {
+		return p, r, tooShort(n)
 	}
 	return p, layout.Rectangle{Stitches: p.Stitches.Value, Rows: p.Rows.Value, Gauge: g.Fabric.Finished, Crosswise: g.Crosswise}, nil
+}
+
+// Short returns why a panel is too short for its rows: the smallest count that
+// works every repeat is further from what was asked than half a repeat. A designer
+// is told by Remarks; a maker cannot change the rows.
+func (s Size) Short() error {
+	if n := s.Panel.Stitches; n.Off().Mul(gauge.Int(2)).Cmp(gauge.Int(max(n.Rule.Multiple, 1))) > 0 {
+		return tooShort(n)
+	}
+	return nil
+}
+
+func tooShort(n gauge.Count) error {
+	return fmt.Errorf("%s sts long, and the rows need at least %d", n.Exact.Decimal(1), n.Value)
 }
 
 // yarn adds up the fabric of the pieces and the seams, each with its two ends.

@@ -50,6 +50,9 @@ func (g Garment) build(s *Size, i int) (fault *brief.Error) {
 	default:
 		s.Sewn, err = seam.OpenFront{Panel: r, NeckDrop: at("neck_drop"), ArmholeDepth: at("armhole_depth"), Slit: at("hem_slit")}.Sew()
 	}
+	if short := s.Short(); err != nil && short != nil {
+		return brief.Because("length", short)
+	}
 	if err != nil {
 		return brief.Because(sewnField(err), err)
 	}

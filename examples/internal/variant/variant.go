@@ -108,7 +108,16 @@ func (b Brief) Make() (garment.Garment, error) {
 	if err != nil {
 		return garment.Garment{}, err
 	}
-	return garment.Make(again.Brief)
+	g, err := garment.Make(again.Brief)
+	if err != nil {
+		return garment.Garment{}, err
+	}
+	for _, s := range g.Sizes {
+		if err := s.Short(); err != nil {
+			return garment.Garment{}, &brief.Error{Field: "length", Size: s.Group.Label(), Cause: err.Error(), Err: err}
+		}
+	}
+	return g, nil
 }
 
 // Size returns the place of the group of sizes with a label. Small letters and
