@@ -153,12 +153,13 @@ type maker struct {
 	*checker
 	size   int
 	places work.Places
-	other  work.Places // places that the next row may take instead: with, or without, slip stitches made to get across
-	known  bool        // places are known
-	last   result      // of the row worked last
-	done   int         // rows worked, as numbered
-	before int         // rows worked before row 1
-	lines  []numbered  // of each printed row number
+	other  work.Places    // places that the next row may take instead: with, or without, slip stitches made to get across
+	known  bool           // places are known
+	last   result         // of the row worked last
+	done   int            // rows worked, as numbered
+	before int            // rows worked before row 1
+	leaves map[*Line]bool // rows that stop before the last stitches and leave them, as their counts tell
+	lines  []numbered     // of each printed row number
 }
 
 // numbered says on which line the rows from one number to another stand.
@@ -310,6 +311,11 @@ func (m *maker) into(l *Line, p work.Places) work.Places {
 			w, made, err = work.Into(r, some, m.size)
 		}
 	}
+	if last := stops(r); len(last) > 0 && len(l.Count) > 0 && errors.Is(err, row.ErrLeft) {
+		rest := row.Row{Items: append(slices.Clone(r.Items), row.Leave{N: last})}
+		m.left -= len(p)
+		w, made, err = m.leaving(l, rest, p, err)
+	}
 	if err != nil {
 		m.last = result{fit: err}
 		return nil
@@ -324,6 +330,43 @@ func (m *maker) into(l *Line, p work.Places) work.Places {
 		}
 	}
 	return made
+}
+
+// stops returns the stitches before which a row ends that goes on to the last
+// few, with nothing after: those may be meant to be left, without a word.
+func stops(r row.Row) row.Num {
+	if len(r.Items) == 0 {
+		return nil
+	}
+	switch it := r.Items[len(r.Items)-1].(type) {
+	case row.Each:
+		return it.Last
+	case row.Repeat:
+		return it.Last
+	}
+	return nil
+}
+
+// leaving works a row that leaves the rest, where the counts of its line say so
+// the first time; else it returns the error.
+func (m *maker) leaving(l *Line, r row.Row, p work.Places, left error) (work.Worked, work.Places, error) {
+	w, made, err := work.Into(r, p, m.size)
+	if err != nil {
+		return w, nil, left
+	}
+	if !m.leaves[l] {
+		result := result{known: true, made: w.Made}
+		for _, c := range l.Count {
+			if c.Spaces || !c.prints(&result, m.size) {
+				return w, nil, left
+			}
+		}
+		if m.leaves == nil {
+			m.leaves = map[*Line]bool{}
+		}
+		m.leaves[l] = true
+	}
+	return w, made, nil
 }
 
 // prints reports whether every count is that of the row worked last.

@@ -395,6 +395,9 @@ func (p *reader) again(l *Line, at int, s string) error {
 		l.Again.Times = grade.Run[int]{l.Rows / rows}
 		return nil
 	}
+	if l.Label != "" && rest == "" { // Rows 4–140: Rep Rows 2 and 3
+		return p.fail(at, s, fmt.Sprintf("a label of whole repeats: it has %d rows, and these are %d", l.Rows, rows))
+	}
 	times, total, want := timesOf(rest)
 	if want != "" {
 		return p.fail(at, s, want)
@@ -449,7 +452,8 @@ func timesOf(s string) (times grade.Run[int], total bool, want string) {
 	}
 	rest, total := word(s, "a total of")
 	list, rest := numbers(rest)
-	for i, w := range [...]string{"two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"} {
+	for i, w := range [...]string{"two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
+		"eleven", "twelve", "thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen", "twenty"} {
 		if more, ok := word(rest, w); ok && list == "" {
 			list, rest = strconv.Itoa(i+2), more
 		}

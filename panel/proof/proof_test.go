@@ -163,6 +163,10 @@ func TestFindings(t *testing.T) {
 	}{
 		{"makes 34, printed 54", "Row 1: dc in first st, *ch 2, sk 2, dc in next st; rep from * across. 54 dc, 33 ch-2 sps", []int{100},
 			[]string{"line 1, Row 1, size 1: makes 34, printed 54"}},
+		{"stitches left without a word", "Row 1: hdc in each st to last 5 sts. 35 hdc\nRep Row 1 2 more times. 25 hdc\nRow 4: *sc in next st, ch 1, sk 1; rep from * to last 3 sts. 11 sc", []int{40}, nil},
+		{"stitches left that are counted", "Row 1: hdc in each st to last 5 sts. 40 hdc", []int{40}, []string{"line 1, Row 1, size 1: 5 left over at the end"}},
+		{"stitches left and nothing counted", "Row 1: hdc in each st to last 5 sts", []int{40}, []string{"line 1, Row 1, size 1: 5 left over at the end"}},
+		{"number words", "Row 1: sc in each st across\nRep Row 1 eighteen more times\nRow 20: sc in each st across\nRow 22: sc in each st across", []int{9}, []string{"line 4, Row 22, size 1: this is row 21, printed 22"}},
 		{"spaces alone", "Row 1: dc in first st, *ch 2, sk 2, dc in next st; rep from * across. 33 sts", []int{100},
 			[]string{"line 1, Row 1, size 1: makes 34, printed 33 (that is the chain spaces alone)"}},
 		{"with or without chains", "Row 1: dc in first st, *ch 2, sk 2, dc in next st; rep from * across. 100 sts\nRow 2: hdc in each st and 2 hdc in each ch-2 sp across. 100 sts", []int{100}, nil},
@@ -421,7 +425,9 @@ func TestParseRefuses(t *testing.T) {
 			require.NotEmpty(t, s.Want)
 		})
 	}
-	_, err := Parse(strings.Repeat("x", maxText+1), row.US)
+	_, err := Parse("Rows 4-140: Rep Rows 2 and 3.", row.US)
+	require.EqualError(t, err, `row: line 1, column 13: read "2 and 3", want a label of whole repeats: it has 137 rows, and these are 2`)
+	_, err = Parse(strings.Repeat("x", maxText+1), row.US)
 	require.ErrorIs(t, err, gauge.ErrBounds)
 	for text, want := range map[string]string{
 		"Row 1: sc in next 2 (3) sts. 2 (3, 4) sts":                           "line 1: got 2 sizes, want 3 sizes, as elsewhere",
