@@ -34,6 +34,7 @@ type pattern struct {
 	chains map[string]string // what is said of the chain at the start of a row, by its number
 	places int               // how many stitches may still be worked
 	tries  int               // what looking for a wrong row number may still cost
+	tried  int               // foundation chains without a remark so far
 }
 
 // How many stitches the rows of a text may work: enough for garments in many
@@ -100,6 +101,7 @@ func read(s string) (*pattern, error) {
 		if err := p.readLine(l, section); err != nil {
 			p.miss(l, err)
 		}
+		p.mind(l)
 		if bare && !strings.HasPrefix(p.as[l.number], "gauge ") {
 			section, bare = "", false
 		}

@@ -23,10 +23,11 @@ type block struct {
 	text          proof.Text
 	begun         int  // how far it has begun: see begins
 	after, before bool // it stands after, or before, rows that are not read
+	numbered
 }
 
 var (
-	rowLine  = regexp.MustCompile(`^(?i:(?:rows?|rnds?)\s*\d[^:]{0,79}:|(?:next|last|foundation|setup) row\b[^:]{0,79}:|next \d+ rows\b[^:]{0,79}:|foundation: *[a-z]|rep(?:eat)? rows?\s*\d|work rows?\s*\d.*\b(?:times?|total|once|twice|until|for)\b|the last row, row|ch(?:ain)?\s+\d[\d\s(),:\[\]]*\.?$)`)
+	rowLine  = regexp.MustCompile(`^(?i:(?:rows?|rnds?)\s*\d[^:]{0,79}:|(?:next|last|foundation|setup) row\b[^:]{0,79}:|next \d+ rows\b[^:]{0,79}:|foundation: *[a-z]|rep(?:eat)? rows?\s*\d|rep(?:eat)? (?:(?:the )?(?:last|previous|prev|preceding)|this) (?:\w+ )?(?:row|rnd)s?\b.*\b(?:times?|once|twice)\b|work rows?\s*\d.*\b(?:times?|total|once|twice|until|for)\b|the last row, row|ch(?:ain)?\s+\d[\d\s(),:\[\]]*\.?$)`)
 	rowFirst = regexp.MustCompile(`^(?i:(?:rows?|rnds?)\s*1\b|foundation|setup|ch(?:ain)?\s)`)
 	rowChain = regexp.MustCompile(`^(?i:ch(?:ain)?\s)`)
 	rowUntil = regexp.MustCompile(`^(?i:(?:rep|work)\w* rows?\b.*\b(?:until|for pattern|in pattern|throughout|for (?:another )?` + numberForm + `\s*` + unitForm + `))`)
@@ -49,10 +50,31 @@ func (p *pattern) addRow(l line) {
 	if n > 0 && (n <= p.open.begun || p.open.begun == 0) {
 		p.endBlock()
 	}
+	if len(p.open.lines) > 0 {
+		p.after(said)
+	}
+	if lastRows.MatchString(said) && p.open.last == 0 { // after rows that are not read
+		p.as[l.number] = "rows without a number; those after it are checked from their own counts on"
+		p.cutBlock()
+		return
+	}
 	p.open.begun = cmp.Or(n, rowsBegun)
-	p.open.lines = append(p.open.lines, l)
-	p.open.said = append(p.open.said, said)
+	if from, _, _ := numbersOf(said); from > 0 && from == p.open.less { // the first time is one of them
+		k := len(p.open.said) - 1
+		p.open.said[k] = moreTimes.ReplaceAllStringFunc(p.open.said[k], func(s string) string {
+			t, _ := strconv.Atoi(digits.FindString(s))
+			return strconv.Itoa(t-1) + " more times"
+		})
+	}
+	p.open.less = 0
+	for _, s := range p.open.words(said) {
+		p.open.lines = append(p.open.lines, l)
+		p.open.said = append(p.open.said, s)
+		p.open.follow(s)
+	}
 }
+
+var moreTimes = regexp.MustCompile(`\b\d+ more times`)
 
 // The rows with which a piece begins stand in this order. One that does not come
 // after those before it is of another piece.
@@ -97,6 +119,7 @@ func (p *pattern) cutBlock() {
 func (p *pattern) rows() []Finding {
 	var out []Finding
 	for i := range p.blocks {
+		p.hooked(&p.blocks[i])
 		whole := p.blocks[i].inTurn()
 		p.blocks[i].text = proof.Text{} // of a piece that is cut nobody can say how many rows it has
 		runs := p.runs(whole)

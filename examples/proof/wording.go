@@ -20,11 +20,18 @@ const instruction = `(?:\d* ?f?(?:sc|hdc|dc)\b|[dh]?tr\b|ch(?:ain)?\b|sk(?:ip)?\
 
 // numberings are ways to number a row.
 var numberings = [...]wording{
+	{regexp.MustCompile(`^(\d+)(?:st|nd|rd|th)(?: row)? ?(?i:to|through|thru|[-–]) ?(\d+)(?:st|nd|rd|th) (?i:rows?) ?:`), "Rows $1–$2:"},
+	{regexp.MustCompile(`^((?i:row|rnd))(?i:s?) (\d+) ?(?:[-–]|(?i:to|through|thru)) ?(?i:rows?|rnds?) (\d+) ?:`), "${1}s $2–$3:"},
+	{regexp.MustCompile(`^((?i:rows?|rnds?) \d+(?: ?(?:[-–]|to|through|thru) ?\d+)?(?: ?\([^():]*\))?) +((?i:rep(?:eat)? (?:rows?|rnds?|R\d|(?:the )?(?:last|previous|prev) (?:row|rnd)|(?:the )?\d+(?:st|nd|rd|th) (?:row|rnd))))`), "$1: $2"},
+	{regexp.MustCompile(`^(R\d+ ?[-–]) ?R(\d+ ?:)`), "$1$2"},
 	{regexp.MustCompile(`^R(\d+(?: ?[-–] ?\d+)?(?: ?\([^():]*\))?) ?:`), "Row $1:"},
 	{regexp.MustCompile(`^(\d+)(?:st|nd|rd|th) (?i:row)((?: ?[(\[][^:]{0,30}[)\]]|,? (?:RS|WS)(?: facing)?)?):`), "Row $1$2:"},
 	{regexp.MustCompile(`^((?i:rows?|rnds?) \d+(?: ?[-–] ?\d+)?(?: ?\([^():]*\))?)(?:\.| -| –| —) +((?i:` + instruction + `))`), "$1: $2"},
 	{regexp.MustCompile(`^(?i:set-up row)\b`), "Setup row"},
 	{regexp.MustCompile(`^(?i:base row)\b`), "Foundation row"},
+	{regexp.MustCompile(`^([^:]{0,40}: *)?((?i:rep(?:eat)?)) (?:the )?(\d+)(?:st|nd|rd|th)(?:( and | ?[-–] ?| to )(?:the )?(\d+)(?:st|nd|rd|th))? ((?i:row|rnd))s?\b`), "$1$2 ${6}s $3$4$5"},
+	{regexp.MustCompile(`^([^:]{0,40}: *)?((?i:rep(?:eat)?)) R(\d+(?: ?[-–] ?\d+)?)\b`), "$1$2 Row $3"},
+	{regexp.MustCompile(`^([^:]{0,40}): \((?i:(RS|WS)|(right|wrong) side(?: facing)?)\)[.:,]? +`), "$1 ($2$3): "},
 }
 
 // numbering returns a line with its row numbered as package panel/proof reads it.
@@ -40,19 +47,33 @@ const (
 	// loop is a part of a stitch to work into, which changes no count.
 	loop = `(?:the )?(?:blo|flo|(?:back|front|third|3rd)(?: horizontal)? (?:loops?|lps?|bars?)(?: only)?(?: \((?:blo|flo)\))?)`
 	// idle is what changes no count either.
-	idle = `(?:(?:do not |don['’]t )?(?:fasten|finish) off(?: and weave in (?:all )?(?:the )?ends)?|(?:cut|break)(?: the)? yarn|change (?:colou?rs?|to (?:colou?r )?[A-Z])|turn|weave in (?:all )?(?:the )?ends)`
+	idle = `(?:(?:do not |don['’]t )?(?:fasten|finish) off(?: (?:colou?r |yarn )?[A-Z]\b)?(?: and weave in (?:all )?(?:the )?ends)?|(?:cut|break)(?: the)? yarn|(?:and )?chang(?:e|ing) (?:colou?rs?|to (?:colou?r |yarn )?[A-Z]\b)(?: (?:in|on|at|with) [^,;.()]{1,40}?)?|turn|weave in (?:all )?(?:the )?ends|` + closing + `|(?:and )?leav(?:e|ing) an? [^;()]{0,40}(?:\([^()]{0,20}\) )?tail)`
+	// closing closes a round, and makes no stitch.
+	closing = `(?:and )?(?:join(?:ed|ing)?(?: (?:with|by|using) (?:an? )?(?:` + slip + `))?(?: (?:to|in|into|at) [^,;.()]{1,60}?)?|(?:` + slip + `) (?:to|in|into) [^,;.()]{1,60}? to join)`
+	slip    = `sl st|sl-st|slip st|slip stitch|ss`
 )
 
 // usualWays are ways to write rows.
 var usualWays = [...]wording{
+	{regexp.MustCompile(` ?--+ ?(\d)`), " — $1"},
 	{regexp.MustCompile(`—(\d)`), " — $1"},
+	{regexp.MustCompile(`([)\]])[,;] *(?i:turn)\.?$`), "$1."},
+	{regexp.MustCompile(`[.;,]? *\b(?i:total|in all):? (` + listForm + ` [a-z]+)\.?$`), ". $1"},
+	{regexp.MustCompile(`; *(` + listForm + ` [a-z]+)\.?$`), ". $1"},
+	{regexp.MustCompile(`^([^:]*: *)(?i:join) (?:(?i:yarn|colou?r|with)|[A-Z])\b[^,;.:]*[,;.] *`), "$1"},
+	{regexp.MustCompile(`^([^:]*: *)(\d+) ch( \(|[,.;])`), "${1}Ch $2$3"},
+	{regexp.MustCompile(`^([^:]*: *(?i:ch(?:ain)?) \d+)\. +(\d)`), "$1, $2"},
+	{regexp.MustCompile(`\((?i:not count(?:ed|ing)|(?:does not|doesn['’]t|do not|don['’]t) count)(?: as (?:an? )?(?:st|sts|stitch))?\)`), "(does not count)"},
+	{regexp.MustCompile(`\b((?i:counts as)) (?:the |a )?1st `), "$1 first "},
+	{regexp.MustCompile(`(?i)\bto end of (?:the )?(?:chain|ch|rnd|round)\b`), "to end"},
+	{regexp.MustCompile(`^((?:[^:]*: *)?(?i:rep(?:eat)? (?:rows?|rnds?) [\d–-]+(?: (?:and|to) \d+)?)) (?i:in|with|using) (?i:colou?r |yarn )?[A-Z]\.?$`), "$1"},
 	{regexp.MustCompile(`^(?i:foundation(?: row)?): *((?i:ch(?:ain)?) \d[\d\s(),:\[\]]*\.?)$`), "$1"},
 	{regexp.MustCompile(`: (` + listForm + ` [a-z]+)\.?$`), ". $1"},
 	{regexp.MustCompile(`^([^:]*: *)(?i:with|using) (?:(?i:colou?r|yarn) )?[A-Z],? `), "$1"},
-	{regexp.MustCompile(`^([^:]*: *(?i:ch(?:ain)?) \d+(?: \([^)]*\))?)[,;.] *(?i:turn)[,;.] `), "$1, "},
+	{regexp.MustCompile(`^([^:]*: *(?i:ch(?:ain)?) \d+(?: \([^)]*\))?)(?:[,;.]| and| &) *(?i:turn)[,;.] `), "$1, "},
 	{regexp.MustCompile(`(?i),? (?:and )?ch 1[,;.]? (?:and )?turn\b`), ", turn"},             // a chain of one never counts
 	{regexp.MustCompile(`(?i)([^:\s] *\bch(?:ain)? \d+)[,;.]? *(?:and )?turn\b`), "$1 turn"}, // others may: package row says where they belong
-	{regexp.MustCompile(`([.,;)\]])(?: *(?i:` + idle + `)[.,;]?)+( *[(\[]| [-–—] |$)`), "$1.$2"},
+	{regexp.MustCompile(`([.,;)\]])(?: *(?i:` + idle + `)[.,;]?)+( *[(\[]| [-–—] | ` + listForm + ` [a-z]+\.?$|$)`), "$1.$2"},
 	{regexp.MustCompile(`\. *(?i:turn)\.? +([A-Za-z*])`), ", $1"},
 	{regexp.MustCompile(`([\w)\]])\. +([A-Za-z*])`), "$1, $2"},
 	{regexp.MustCompile(`(?i)\b(in|into|through) ` + loop + ` of\b`), "in"},
@@ -60,14 +81,15 @@ var usualWays = [...]wording{
 	{regexp.MustCompile(`(?i)(: *|, *)(?:work(?:ed|ing)? )?(?:in|into|through) ` + loop + `(?: throughout)?, `), "$1"},
 	{regexp.MustCompile(`(?i)\b(st|` + stitchName + `)(?: |-)(?:blo|flo)\b`), "$1"},
 	{regexp.MustCompile(`(?i)([:,*(\[] ?)(?:blo|flo) (` + stitchName + `)\b`), "$1$2"},
-	{regexp.MustCompile(`(?i)([:,] *)(` + stitchName + `)(?: evenly)? across\b`), "$1$2 in each st across"},
+	{regexp.MustCompile(`(?i)([:,] *)(` + stitchName + `)(?: evenly)? (across|around|to (?:the )?end\b|to (?:the )?last)\b`), "$1$2 in each st $3"},
+	{regexp.MustCompile(`(?i)([:,] *)((?:` + stitchName + `)\d+tog) (across|around|to end)\b`), "$1*$2; rep from * $3"},
 	{regexp.MustCompile(`(?i), (?:ending|end)(?: with)? `), ", "},
 	{regexp.MustCompile(`(?i)\bsame (st|stitch) as (?:the )?(?:turning |beg |beginning )?ch(?:-\d+| \d+)?\b`), "same $1"},
 	{regexp.MustCompile(`(?i)^([^:]*: *ch 1(?: \(does not count[^()]*\))?, [^,]*\bin (?:the )?)same `), "${1}first "},
 	{regexp.MustCompile(`(?i)([^:]), ch \d+ \((?:does|do) not count[^()]*\)`), "$1"}, // after slip stitches
 	// A chain that counts stands on the first stitch: that needs no second word, and
 	// what goes into the first stitch as well is an increase.
-	{regexp.MustCompile(`(?i)(counts as (?:a |first |the )*[a-z]+(?: (?:here|now) and throughout| throughout)?\)?),? (?:sk|skip|miss) (?:the )?(?:first|1st) (?:st|stitch|` + stitchName + `),`), "$1,"},
+	{regexp.MustCompile(`(?i)(counts as (?:a |first |the )*[a-z]+(?:(?:,| and|\+) ch \d+)?(?: (?:here|now) and throughout| throughout)?\)?),? (?:sk|skip|miss) (?:the )?(?:first|1st) (?:st|stitch|` + stitchName + `),`), "$1,"},
 	{regexp.MustCompile(`(?i)(counts as [^()]*\)|counts as [a-z]+), ((?:\d+ )?[a-z]+|\([^()]*\)) in (?:the )?(?:first|1st) (st|stitch|` + stitchName + `)\b`), "$1, $2 in same $3"},
 	{regexp.MustCompile(`\.([)\]])\.?$`), "$1"}, // (21 sts.)
 	// a count without its noun
