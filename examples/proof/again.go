@@ -83,7 +83,7 @@ func (b *block) words(said string) []string {
 	if t := someMore.FindStringSubmatch(rest); t != nil && t[2]+t[3] == "" && endOfRow.MatchString(rest[len(t[0]):]) {
 		tail := rest[len(t[0]):]
 		rest = " " + t[1] + " more times" + tail
-		if n, err := strconv.Atoi(t[1]); err == nil && m[1] == "" && b.next > 0 {
+		if n, err := strconv.Atoi(digits.FindString(t[1])); err == nil && m[1] == "" && b.next > 0 {
 			b.less = b.next + (n-1)*span2(m[2], m[3])
 		}
 	}

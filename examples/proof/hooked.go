@@ -14,8 +14,9 @@ import (
 // the chains before it.
 var hookForm = regexp.MustCompile(`\b(?i:(` + stitchName + `) in(?:to)? (?:the )?(?:(\d{1,2})(?:rd|th)|(third|fourth|fifth)) ch(?:ain)? from (?:the |your )?hook)\b( *\()?`)
 
-// maxHooked is how many rows of a text may be tried with either remark.
-const maxHooked = 100
+// mostHooked is how many stitches may be worked in all to find out about chains,
+// by the numbers in the rows.
+const mostHooked = 500_000
 
 // hooked gives every foundation chain that does not say whether the chains before
 // its first stitch count the remark with which the counts of its row, or else of
@@ -24,10 +25,9 @@ const maxHooked = 100
 func (p *pattern) hooked(b *block) {
 	for i := range b.said {
 		m := hookForm.FindStringSubmatchIndex(b.said[i])
-		if m == nil || m[8] >= 0 || p.tried >= maxHooked || len(b.said[i]) > maxTurn {
+		if m == nil || m[8] >= 0 || len(b.said[i]) > maxTurn {
 			continue
 		}
-		p.tried++
 		name := strings.ToLower(b.said[i][m[2]:m[3]])
 		of, err := row.ParseStitch(name, p.terms)
 		if err != nil {
@@ -65,7 +65,11 @@ func (p *pattern) agrees(b *block, i int, said string) bool {
 	if i > 0 && rowChain.MatchString(b.said[i-1]) && !strings.Contains(b.said[i-1], ":") {
 		lines = []string{b.said[i-1], said}
 	}
-	for k := i + 1; ; k++ {
+	for k := i + 1; p.overChains > 0; k++ {
+		for _, n := range digits.FindAllString(strings.Join(lines, " "), -1) {
+			v, _ := strconv.Atoi(n)
+			p.overChains -= min(v, mostHooked)
+		}
 		t, err := proof.Parse(strings.Join(lines, "\n"), p.terms)
 		if err != nil {
 			return false
@@ -76,4 +80,5 @@ func (p *pattern) agrees(b *block, i int, said string) bool {
 		}
 		lines = append(lines, b.said[k])
 	}
+	return false
 }

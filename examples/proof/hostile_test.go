@@ -62,6 +62,8 @@ func TestHostileTexts(t *testing.T) {
 		{"one piece", "Row 1: fhdc 5.\n" + strings.Repeat("Next row: hdc in each st across.\n", full/40), 0, ""},
 		{"one wide piece", "Row 1: fhdc 99999.\n" + strings.Repeat("Next row: hdc in each st across.\n", full/40), 2, ""},
 		{"misnumbered rows", "Row 1: fhdc 500.\n" + strings.Repeat("Row 3: hdc in each st across.\n", 199), 1, ""},
+		{"chains without a remark", strings.Repeat("BODY\nRow 1: Ch 90000, dc in 9th ch from hook and in each ch across. (99 dc)\n", full/80), 2, ""},
+		{"rows again by their place", "Row 1: fhdc 500.\n" + strings.Repeat("Rep last row 3 times.\n", 9000), 1, ""},
 		{"equations", strings.Repeat("Bust: 34 in = 12 sts\n", full/22), 1, ""},
 		{"equations at a gauge", "Gauge: 4 sts = 4 in\n" + strings.Repeat("Bust: 34 in = 12 sts\n", full/22), 1, ""},
 		{"names that grow", "a: 99999 sts\n" + strings.Repeat("a: a x a = a\n", full/16), 2, ""},

@@ -31,10 +31,10 @@ type pattern struct {
 	missed       []missed        // lines that look like ones to check and can't be read
 	as           map[int]string  // what a line was read as, for report
 
-	chains map[string]string // what is said of the chain at the start of a row, by its number
-	places int               // how many stitches may still be worked
-	tries  int               // what looking for a wrong row number may still cost
-	tried  int               // foundation chains without a remark so far
+	chains     map[string]string // what is said of the chain at the start of a row, by its number
+	places     int               // how many stitches may still be worked
+	tries      int               // what looking for a wrong row number may still cost
+	overChains int               // how many stitches may still be worked to find out about chains: see hooked
 }
 
 // How many stitches the rows of a text may work: enough for garments in many
@@ -62,6 +62,7 @@ func read(s string) (*pattern, error) {
 	}
 	p := &pattern{lines: lines, names: map[string]statement{}, as: map[int]string{}, why: map[int]bool{}, tied: map[string]bool{}}
 	p.chains, p.places, p.tries = map[string]string{}, mostWork+workPerByte*len(s), mostTries
+	p.overChains = mostHooked
 	for i := range p.lines {
 		p.lines[i].plain()
 	}

@@ -62,8 +62,10 @@ func (p *pattern) addRow(l line) {
 	if from, _, _ := numbersOf(said); from > 0 && from == p.open.less { // the first time is one of them
 		k := len(p.open.said) - 1
 		p.open.said[k] = moreTimes.ReplaceAllStringFunc(p.open.said[k], func(s string) string {
-			t, _ := strconv.Atoi(digits.FindString(s))
-			return strconv.Itoa(t-1) + " more times"
+			return digits.ReplaceAllStringFunc(s, func(n string) string {
+				t, _ := strconv.Atoi(n)
+				return strconv.Itoa(max(0, t-1))
+			})
 		})
 	}
 	p.open.less = 0
@@ -74,7 +76,7 @@ func (p *pattern) addRow(l line) {
 	}
 }
 
-var moreTimes = regexp.MustCompile(`\b\d+ more times`)
+var moreTimes = regexp.MustCompile(listForm + ` more times`)
 
 // The rows with which a piece begins stand in this order. One that does not come
 // after those before it is of another piece.

@@ -33,6 +33,9 @@ func TestRowsAgain(t *testing.T) {
 	runLines(t, silent(
 		"Sizes: S (M, L)\nRow 1: Fhdc 32 (36, 40). 32 (36, 40) hdc\nRow 2: Ch 1, hdc in each st across.\nRows 3-63 (70, 77): Rep Row 2. 32 (36, 40) hdc\nRow 64 (71, 78): Ch 1, sc in each st across.",
 		"Sizes: S (M, L)\nRow 1: Fhdc 32 (36, 40). 32 (36, 40) hdc\nRows 2-63 (70, 77): Ch 1, hdc in each st across. 32 (36, 40) hdc\nRow 64 (71, 78): Ch 1, sc in each st across.",
+		"Sizes: S (M, L)\n"+two+"Rep Row 2 10 (12, 14) times.\nRow 13 (15, 17): Ch 1, sc in each st across. (40 sc)",
+		"Sizes: S (M, L)\n"+two+"Rep Row 2 10 (12, 14) times.\nRow 12 (14, 16): Ch 1, sc in each st across. (40 sc)",
+		"Row 1: Fsc 13.\nRow 2: Ch 1, 5 sc; 3 dc; 5 sc.",
 		two+"Note: the rows are worked back and forth.\nRows 3-20: Rep Row 2.",
 	))
 	runLines(t, []lineCase{

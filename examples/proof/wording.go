@@ -59,7 +59,7 @@ var usualWays = [...]wording{
 	{regexp.MustCompile(`—(\d)`), " — $1"},
 	{regexp.MustCompile(`([)\]])[,;] *(?i:turn)\.?$`), "$1."},
 	{regexp.MustCompile(`[.;,]? *\b(?i:total|in all):? (` + listForm + ` [a-z]+)\.?$`), ". $1"},
-	{regexp.MustCompile(`; *(` + listForm + ` [a-z]+)\.?$`), ". $1"},
+	{regexp.MustCompile(`\b(?i:(across|around|end|row|turn|times|unworked)); *(` + listForm + ` [a-z]+)\.?$`), "$1. $2"},
 	{regexp.MustCompile(`^([^:]*: *)(?i:join) (?:(?i:yarn|colou?r|with)|[A-Z])\b[^,;.:]*[,;.] *`), "$1"},
 	{regexp.MustCompile(`^([^:]*: *)(\d+) ch( \(|[,.;])`), "${1}Ch $2$3"},
 	{regexp.MustCompile(`^([^:]*: *(?i:ch(?:ain)?) \d+)\. +(\d)`), "$1, $2"},
