@@ -17,7 +17,9 @@ type numbered struct {
 
 var (
 	// rowProse is prose that may tell to work rows.
-	rowProse = regexp.MustCompile(`(?i)^(?:rep|repeat|work|cont|continue|dec|decrease|inc|increase|shape)\b|\b(?:rows?|rnds?|rounds?)\b`)
+	rowProse = regexp.MustCompile(`(?i)^(?:rep|repeat|work|cont|continue|dec|decrease|inc|increase)\b|\b(?:rows?|rnds?|rounds?)\b`)
+	// noRows is prose beside rows that tells to work none.
+	noRows   = regexp.MustCompile(`(?i)(?::|\bas follows\.?|\bforms? (?:the |a )?(?:pattern|patt)(?: repeat)?\.?|\b(?:is|are) (?:the |on the )?(?:RS|WS|right side|wrong side)\.?)$`)
 	lastRows = regexp.MustCompile(`^((?:[^:]*: *)?)(?i:rep(?:eat)? (?:(?:the )?(?:last|previous|prev|preceding)|this) (?:(\d{1,2}|two|three|four|five|six) )?(?:row|rnd)s?)\b`)
 	repRows  = regexp.MustCompile(`^((?:[^:]*: *)?)(?i:rep(?:eat)? (?:rows?|rnds?)) (\d{1,6})(?:(?: ?[-–] ?| and | & | to )(\d{1,6}))?`)
 	someMore = regexp.MustCompile(`^,? ((?i:` + listForm + `|[a-z]+)) (?i:(more )?times?( more)?)\b`)
@@ -30,7 +32,7 @@ var (
 // mind takes down prose that may stand for rows. Whether it does, the number of
 // the next row tells: see after.
 func (p *pattern) mind(l line) {
-	if len(p.open.lines) > 0 && p.as[l.number] == "" && rowProse.MatchString(l.text) {
+	if len(p.open.lines) > 0 && p.as[l.number] == "" && rowProse.MatchString(l.text) && !noRows.MatchString(l.text) {
 		p.open.prose = l
 	}
 }

@@ -41,6 +41,9 @@ func TestRowsAgain(t *testing.T) {
 	runLines(t, []lineCase{
 		{"rows by size", "Sizes: S (M, L)\nRow 1: Fhdc 32 (36, 40).\nRow 2: Ch 1, hdc in each st across.\nRows 3-63 (70, 77): Rep Row 2.\nRow 64 (72, 78): Ch 1, sc in each st across.", "line 4, size M: got 68 times, want 69 times: the rows after it are numbered so: row 72, not 71\n"},
 		{"a note is no row", two + "Note: the rows are worked back and forth.\nRow 3: Ch 1, hdc in each st across. (41 hdc)", "line 4, Row 3: got 41, want 40: the row makes 40\n"},
+		{"nor is what leads to one", two + "Continue as follows:\nNext row: Ch 1, hdc in each st across. (41 hdc)", "line 4, Next row: got 41, want 40: the row makes 40\n"},
+		{"nor what rows form", two + "Rows 1 and 2 form the pattern.\nNext row: Ch 1, hdc in each st across. (41 hdc)", "line 4, Next row: got 41, want 40: the row makes 40\n"},
+		{"a chain in words", "UK terms\nWith 5 mm hook make 81 ch.\n1st row: 1 htr into 2nd ch from hook, 1 htr into each ch to end. 81 sts.", "line 3, Row 1: got 81, want 80: the row makes 80\n"},
 		{"once more is not 18 times", two + "Repeat last row once.\nRow 21: Ch 1, sc in each st across.", "line 3: got 1 time, want 18 times: the rows after it are numbered so: row 21, not 4\n"},
 		{"stitches left", two + "Row 3: Ch 1, hdc across to last 5 sts, turn. (35 hdc)\nRow 4: Ch 1, hdc across. (36 hdc)", "line 4, Row 4: got 36, want 35: the row makes 35\n"},
 	})

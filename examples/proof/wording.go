@@ -29,6 +29,7 @@ var numberings = [...]wording{
 	{regexp.MustCompile(`^((?i:rows?|rnds?) \d+(?: ?[-–] ?\d+)?(?: ?\([^():]*\))?)(?:\.| -| –| —) +((?i:` + instruction + `))`), "$1: $2"},
 	{regexp.MustCompile(`^(?i:set-up row)\b`), "Setup row"},
 	{regexp.MustCompile(`^(?i:base row)\b`), "Foundation row"},
+	{regexp.MustCompile(`^(?i:(?:with|using) [^:()]{1,40} )?(?i:make) (` + listForm + `) (?i:ch|chains?)\.?$`), "Ch $1."},
 	{regexp.MustCompile(`^([^:]{0,40}: *)?((?i:rep(?:eat)?)) (?:the )?(\d+)(?:st|nd|rd|th)(?:( and | ?[-–] ?| to )(?:the )?(\d+)(?:st|nd|rd|th))? ((?i:row|rnd))s?\b`), "$1$2 ${6}s $3$4$5"},
 	{regexp.MustCompile(`^([^:]{0,40}: *)?((?i:rep(?:eat)?)) R(\d+(?: ?[-–] ?\d+)?)\b`), "$1$2 Row $3"},
 	{regexp.MustCompile(`^([^:]{0,40}): \((?i:(RS|WS)|(right|wrong) side(?: facing)?)\)[.:,]? +`), "$1 ($2$3): "},
