@@ -37,7 +37,8 @@
 // without a number may stand before row 1.
 // A row that calls every place by its kind (row.ParseNamed) and does not fit
 // passes over what lies between, where it fits so: `dc in next dc` over a mesh.
-// 0 as a number of times skips rows in a size. After a row that does not fit, the
+// A row that goes on `to last 5 sts` and ends there leaves them, where its count
+// says so. 0 as a number of times skips rows in a size. After a row that does not fit, the
 // work goes on from the next count that is printed.
 //
 // # Limits
