@@ -1,6 +1,7 @@
 package main
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -187,5 +188,33 @@ func TestListLines(t *testing.T) {
 		{"two lists with a comma", "Arm: 13 (14, 15½) in, 33 (35.5, 40.5) cm", "line 1, Arm, size 3: got 40.5 cm, want 39.5 cm: 15.5 in at 2.54 cm to the inch\n"},
 		{"or", "Leave 10 in or 30 cm.", "line 1: got 30 cm, want 25.5 cm: 10 in at 2.54 cm to the inch\n"},
 		{"until a length", "Row 1: Fsc 20. (20 sc)\nRow 2: Ch 1, sc in each st across. (20 sc)\nRepeat Row 2 until piece measures 60 in (132.5 cm).", "line 3: got 132.5 cm, want 152.5 cm: 60 in at 2.54 cm to the inch\n"},
+	})
+}
+
+// Invented tables of sizes (common practice, no source).
+func TestSizeTables(t *testing.T) {
+	const rest = "\n\nGauge: 16 sts and 18 rows = 4 in\nBody: 18 (20, 22) in = 72 (80, 88) sts\nRow 1: Fsc 72 (80, 88). 72 (80, 88) sc\n"
+	for table, want := range map[string]string{
+		"| Size | S | M | L |\n|---|---|---|---|\n| Bust | 36 in | 40 in | 44 in |\n| Length | 20 in | 21 in | 22 in |": "S",
+		"| Size | 36 | 40 | 44 |\n|---|---|---|---|\n| Bust | 36 in | 40 in | 44 in |":                                  "36",
+		"| Size | Wren | Lark | Owl |\n|---|---|---|---|\n| Finished bust | 36 in | 40 in | 44 in |":                    "Wren",
+		"| Size | A | B |\n|---|---|---|\n| S | 36 in | 20 in |\n| M | 40 in | 21 in |\n| L | 44 in | 22 in |":          "S",
+		"| Size | Bust | Length |\n|---|---|---|\n| S | 36 in | 20 in |\n| M | 40 in | 21 in |\n| L | 44 in | 22 in |":  "S",
+	} {
+		runLines(t, []lineCase{{table, table + rest, ""}})
+		_, out, _ := cli(strings.Replace(table+rest, "72 (80, 88) sts", "78 (80, 88) sts", 1))
+		require.Contains(t, out, ", Body, size "+want+": got 18 in, want 19½ in", table)
+	}
+}
+
+// Invented lines with feet and inches (common practice, no source).
+func TestFeetAndInches(t *testing.T) {
+	runLines(t, silent(
+		"Model is 5 ft 8 in (173 cm) tall and wears size M.",
+		"Model is 5'8\" (173 cm) tall.", "Model is 5′ 8½″ (174 cm) tall.",
+		"Model is 5 feet 8 inches (173 cm) tall.", "Approx. 6 ft 6 in (198 cm) long", "Gauge: 8 rows = 4 in\nLength: 6 ft 6 in = 156 rows",
+	))
+	runLines(t, []lineCase{
+		{"feet and inches", "Model is 5 ft 8 in (183 cm) tall.", "line 1: got 183 cm, want 172.5 cm: 68 in at 2.54 cm to the inch\n"},
 	})
 }

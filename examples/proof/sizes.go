@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -12,25 +13,29 @@ import (
 )
 
 var (
-	sizesName = regexp.MustCompile(`^(?i:sizes?|sizes? available|to fit sizes?)$`)
-	inOrder   = regexp.MustCompile(`in this order: ([^.]*)\.`)
-	tableCell = regexp.MustCompile(`^\|\s*([^|]*?)\s*\|`)
-	dashSizes = regexp.MustCompile(`^\S+(?:\s*-\s*\S+){2,}$`)
-	listHead  = regexp.MustCompile(`^([^()\[\],]+(?:\s*[(\[][^()\[\]]*[)\]])+)(?:[,;.]|\s*[-–—]|\s*(?:to )?fits?\b|\s*[a-z"″”][^()\[\]]*$)`) // of `2 (4, 6) years`
-	bracketed = regexp.MustCompile(`\s*[(\[][^()\[\]]*[)\]]`)
-	fitting   = regexp.MustCompile(`(?i)\bfits?\b`)
-	listAnd   = regexp.MustCompile(`,? (?:and|&) `)
-	oneSize   = regexp.MustCompile(`(?i)^one size\b`)
-	measureIn = regexp.MustCompile(numberForm + `\s*(` + unitForm + `)`)
-	extent    = regexp.MustCompile(`(?i)\b(?:wide|long|square|deep|tall|high|across|around|diameter|circumference)\b|[\w"″”)] ?(?:\bx\b|×|\bby\b) ?\d`)
-	braces    = regexp.MustCompile(`([)\]]\s*)\{([^{}]*)\}`)
+	sizesName   = regexp.MustCompile(`^(?i:sizes?|sizes? available|to fit sizes?)$`)
+	inOrder     = regexp.MustCompile(`in this order: ([^.]*)\.`)
+	tableCell   = regexp.MustCompile(`^\|\s*([^|]*?)\s*\|`)
+	tableHead   = regexp.MustCompile(`^(?i:sizes?)$`)
+	sizeWord    = regexp.MustCompile(`^(?i:\d*x*-?[sml]|\d+x|(?:\d*x+-?|extra[ -])?(?:small|medium|large)|newborn|preemie|infant|baby|toddler|child(?:ren)?|youth|teen|adult|(?:wo)?men|\d+(?:\.\d+)?(?:[-–/]\d+)?(?: ?(?:in|cm|"|m|mos?|months?|y|yrs?|years?))?\.?)$`)
+	measureWord = regexp.MustCompile(`(?i)\b(?:bust|chest|waist|hips?|head|foot|hand|rounds?|circumference|lengths?|widths?|heights?|depths?|drop|neck|shoulders?|arms?|armholes?|sleeves?|cuff|hem|ease|yarn|skeins?|balls?|yards?|yardage|met(?:re|er)s|grams?|stitches|sts|rows|fits?|finished|measurements?|inches|in|cm)\b`)
+	dashSizes   = regexp.MustCompile(`^\S+(?:\s*-\s*\S+){2,}$`)
+	listHead    = regexp.MustCompile(`^([^()\[\],]+(?:\s*[(\[][^()\[\]]*[)\]])+)(?:[,;.]|\s*[-–—]|\s*(?:to )?fits?\b|\s*[a-z"″”][^()\[\]]*$)`) // of `2 (4, 6) years`
+	bracketed   = regexp.MustCompile(`\s*[(\[][^()\[\]]*[)\]]`)
+	fitting     = regexp.MustCompile(`(?i)\bfits?\b`)
+	listAnd     = regexp.MustCompile(`,? (?:and|&) `)
+	oneSize     = regexp.MustCompile(`(?i)^one size\b`)
+	measureIn   = regexp.MustCompile(numberForm + `\s*(` + unitForm + `)`)
+	extent      = regexp.MustCompile(`(?i)\b(?:wide|long|square|deep|tall|high|across|around|diameter|circumference)\b|[\w"″”)] ?(?:\bx\b|×|\bby\b) ?\d`)
+	braces      = regexp.MustCompile(`([)\]]\s*)\{([^{}]*)\}`)
 )
 
 // readSizes finds how many sizes there are and what they are called: in a line
 // `Sizes: XS (S, M, L)`, in a sentence "in this order: XS (S, M, L).", or in a table
-// whose first column is headed Size. Where nothing names them, the length that
+// whose first row, or else first column, is headed Size. Where nothing names them, the length that
 // most lists have is taken.
 func (p *pattern) readSizes() {
+	across := p.readSizesAcross()
 	table, inTable := []string(nil), false
 	for _, l := range p.lines {
 		list := ""
@@ -60,12 +65,16 @@ func (p *pattern) readSizes() {
 		switch {
 		case m == nil:
 			inTable = false
+		case p.as[l.number] != "":
 		case strings.EqualFold(m[1], "size") && table == nil:
 			inTable = true
 		case inTable && !strings.HasPrefix(m[1], "---"):
 			table = append(table, m[1])
 			p.as[l.number] = "size " + m[1]
 		}
+	}
+	if p.sizes == nil && len(across) <= grade.MaxSizes {
+		p.sizes = across
 	}
 	if p.sizes == nil && len(table) <= grade.MaxSizes {
 		p.sizes = table
@@ -76,6 +85,50 @@ func (p *pattern) readSizes() {
 	case p.n == 0:
 		p.n = p.usual()
 	}
+}
+
+// readSizesAcross returns the sizes that the first row of a table names, where that
+// is headed Size and its cells are sizes, or those below it in the first column are
+// none: `| Size | S | M | L |` over a row for each measure.
+func (p *pattern) readSizesAcross() []string {
+	for i, l := range p.lines {
+		head := cells(l.text)
+		if len(head) < 3 || !tableHead.MatchString(head[0]) || i > 0 && tableCell.MatchString(p.lines[i-1].text) {
+			continue
+		}
+		var column []string
+		for _, below := range p.lines[i+1:] {
+			m := tableCell.FindStringSubmatch(below.text)
+			if m == nil {
+				break
+			}
+			if !strings.Contains(m[1], "--") {
+				column = append(column, m[1])
+			}
+		}
+		named, measures := head[1:], slices.ContainsFunc(head[1:], measureWord.MatchString)
+		if len(column) > 0 && (every(named, sizeWord) && !every(column, sizeWord) || !measures && every(column, measureWord)) {
+			p.as[l.number] = "sizes: " + strings.Join(named, " | ")
+			return named
+		}
+	}
+	return nil
+}
+
+// cells returns the cells of a row of a table.
+func cells(row string) []string {
+	if !strings.HasPrefix(row, "|") {
+		return nil
+	}
+	out := strings.Split(strings.Trim(row, "| "), "|")
+	for i := range out {
+		out[i] = strings.TrimSpace(out[i])
+	}
+	return out
+}
+
+func every(cells []string, form *regexp.Regexp) bool {
+	return !slices.ContainsFunc(cells, func(s string) bool { return !form.MatchString(s) })
 }
 
 // measured reports whether what stands behind "Size:" is how large the one size
@@ -91,10 +144,23 @@ func measured(list string) bool {
 }
 
 // plain writes numbers and brackets of a line as they are read: 1,200 yd as
-// 1200 yd, and the third kind of bracket, `S (M) [L] {XL}`, as the second.
+// 1200 yd, 5 ft 8 in as 68 in, and the third kind of bracket, `S (M) [L] {XL}`, as the second.
 func (l *line) plain() {
 	l.text, l.body = braces.ReplaceAllString(l.text, "$1[$2]"), braces.ReplaceAllString(l.body, "$1[$2]")
 	l.withoutCommas()
+	l.text, l.body = inInches(l.text), inInches(l.body)
+}
+
+var feetAndInches = regexp.MustCompile(`\b(\d{1,3})(?:[ -]?(?:ft\b\.?|feet\b|foot\b)|['’′])[ -]?(\d{1,2})((?:\.\d+)?(?: ?[½¼¾⅛⅜⅝⅞]| \d/\d)?[ -]?(?:inches\b|inch\b|in\b|["″”]))`)
+
+// inInches writes 5 ft 8 in, which is one length, as 68 in.
+func inInches(s string) string {
+	return feetAndInches.ReplaceAllStringFunc(s, func(both string) string {
+		m := feetAndInches.FindStringSubmatch(both)
+		feet, _ := strconv.Atoi(m[1])
+		inches, _ := strconv.Atoi(m[2])
+		return strconv.Itoa(12*feet+inches) + m[3]
+	})
 }
 
 var dashes = regexp.MustCompile(`\b\d+(?:\.\d+)?(?:-\d+(?:\.\d+)?){2,}\b`)
