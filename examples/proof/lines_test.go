@@ -218,3 +218,26 @@ func TestFeetAndInches(t *testing.T) {
 		{"feet and inches", "Model is 5 ft 8 in (183 cm) tall.", "line 1: got 183 cm, want 172.5 cm: 68 in at 2.54 cm to the inch\n"},
 	})
 }
+
+// Invented lines with amounts in round numbers, and with one skein told by no word
+// (common practice, no source).
+func TestRoundAmounts(t *testing.T) {
+	runLines(t, silent(
+		"Yarn: approx 800 yd (730 m)", "Yarn: about 1800 yd (1650 m)", "Yarn: 1000 m (1100 yd)", "Yarn: 730 m (800 yd)",
+		sml+"Yarn: 800 (950, 1100) yd [730 (870, 1000) m]",
+		"Yarn: t-shirt yarn, 3 cones (700 g / 120 m each), 340 m, about 1980 g",
+		"Yarn: 3 skeins of 200 yd / 100 g, about 550 yd (280 g)", "Yarn: 4 balls of 200 yd / 100 g, 675 yd, about 340 g",
+		"Yarn: 6 skeins, 185 yd (169 m), 1050 yd (960 m)",
+		"Yarn: 6 skeins of worsted (185 yd/169 m), about 1050 yd/960 m",
+		"Yarn: 6 skeins, 185 yd / 169 m; 1050 yd / 960 m in all",
+		"Yarn: 6 skeins, 400 yd of white, 500 yd of blue",
+	))
+	runLines(t, []lineCase{
+		{"not round", "Yarn: approx 800 yd (735 m)", "line 1, Yarn: got 735 m, want 732 m: 800 yd is 731.52 m\n"},
+		{"too far off", "Yarn: approx 800 yd (780 m)", "line 1, Yarn: got 780 m, want 732 m: 800 yd is 731.52 m\n"},
+		{"a round number of a few", "Yarn: 60 yd (50 m)", "line 1, Yarn: got 50 m, want 55 m: 60 yd is about 54.86 m\n"},
+		{"grams", "Yarn: 3 skeins of 200 yd / 100 g, 550 yd (290 g)", "line 1, Yarn: got 290 g, want 275 g: 550 yd at 200 yd = 100 g\n"},
+		{"unmarked skeins", "Yarn: 5 skeins, 185 yd (169 m), 1050 yd (960 m)", "line 1, Yarn: got 5 skeins, want 6: 1050 yd at 185 yd a ball is about 5.68, rounded up; or a skein has 210 yd\n"},
+		{"an unmarked total", "Yarn: 6 skeins, 185 yd (169 m), 1050 yd (990 m)", "line 1, Yarn: got 990 m, want 960 m: 1050 yd is 960.12 m\n"},
+	})
+}

@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strings"
 
+	"example.com/panelmath/gauge"
 	"example.com/panelmath/grade"
 	"example.com/panelmath/grade/notation"
 	"example.com/panelmath/yarn"
@@ -157,6 +158,12 @@ func (p *pattern) readYarn(l line) (bool, error) {
 			}
 		}
 	}
+	if n := p.unmarked(y, lengths); n > 0 {
+		if err := y.label(lengths[:n]); err != nil {
+			return true, err
+		}
+		lengths = lengths[n:]
+	}
 	// Beside lists a lone number is for one skein.
 	lone := func(a amount) bool { return a.lone() }
 	if p.n > 1 && (values(y.skeined) > 1 || slices.ContainsFunc(lengths, func(a amount) bool { return !a.lone() })) {
@@ -178,6 +185,33 @@ func (p *pattern) readYarn(l line) (bool, error) {
 	return true, nil
 }
 
+var unmarkedJoin = regexp.MustCompile(`^[)\]]?\s*[,;]\s*(?:[a-z][a-z. ]{0,30})?~?$`)
+
+// unmarked returns how many of the lengths of a line are those of one skein, where
+// no word says so: `6 skeins, 185 yd (169 m), 1050 yd (960 m)`. The second length
+// in the same unit is then about what the skeins hold.
+func (p *pattern) unmarked(y yarnLine, lengths []amount) int {
+	if y.skeins == nil || y.each != nil || values(y.skeined) > 1 || slices.ContainsFunc(lengths, func(a amount) bool { return !a.lone() }) {
+		return 0
+	}
+	for i := 1; i < len(lengths) && i < 3; i++ {
+		if lengths[i].unit != lengths[0].unit || !unmarkedJoin.MatchString(y.line.body[lengths[i-1].end:lengths[i].at]) {
+			continue
+		}
+		one, err := yarn.ParseLength(lengths[0].list + " " + lengths[0].unit)
+		all, bad := yarn.ParseLength(lengths[i].list + " " + lengths[i].unit)
+		if err != nil || bad != nil || one.Value.Sign() <= 0 {
+			return 0
+		}
+		n, err := all.Measurement().Per(one.Measurement())
+		if off := n.Sub(gauge.Int(y.skeins[0])); err == nil && off.Cmp(gauge.Int(-2)) > 0 && off.Cmp(gauge.Int(1)) <= 0 {
+			return i
+		}
+		return 0
+	}
+	return 0
+}
+
 // isOther reports whether the words around an amount say that it is not the one
 // to buy in every size.
 func (p *pattern) isOther(clause string) bool {
@@ -191,7 +225,7 @@ func (p *pattern) isOther(clause string) bool {
 // follows it, and the first mass.
 func (p *pattern) readTotals(y *yarnLine, lengths, masses []amount) error {
 	for i, a := range lengths {
-		if i > 0 && !totalJoin.MatchString(y.line.body[lengths[i-1].end:a.at]) {
+		if i > 0 && !totalJoin.MatchString(y.line.body[lengths[i-1].end:a.at]) || slices.ContainsFunc(lengths[:i], func(b amount) bool { return b.unit == a.unit }) {
 			break // another yarn
 		}
 		total, err := yarnLengths(a.list, a.unit)

@@ -22,6 +22,10 @@ func (p *pattern) yarn() []Finding {
 		for i := 1; i < len(y.totals); i++ {
 			if y.totals[i][0].Unit != y.totals[0][0].Unit {
 				f, err := printed.Columns(y.totals[0], y.totals[i])
+				f = slices.DeleteFunc(f, func(x printed.Finding) bool {
+					a, b := y.totals[0][x.Size], y.totals[i][x.Size]
+					return roundly(a.Measurement().In(b.Unit), b.Measurement().In(b.Unit))
+				})
 				out = append(out, p.bought(y.line, f, err)...)
 			}
 		}
@@ -125,8 +129,25 @@ func (y yarnLine) units() []Finding {
 		Why: "one skein has " + y.each[0].String(), Remark: off.Cmp(a.Times(share(3, 100))) <= 0 || off.Cmp(one.Times(gauge.Int(3))) < 0}}
 }
 
+// roundly reports whether an amount to buy is the exact one in a round number: to
+// the nearest 5, 10 or 50, where that is no more than a tenth of it. Common
+// practice, no source.
+func roundly(exact, printed gauge.Ratio) bool {
+	off := exact.Sub(printed)
+	if off.Sign() < 0 {
+		off = printed.Sub(exact)
+	}
+	for _, step := range []int{5, 10, 50} {
+		n, err := printed.Mul(share(1, step)).Floor()
+		if err == nil && n >= 10 && gauge.Int(n).Mul(gauge.Int(step)).Equal(printed) && off.Mul(gauge.Int(2)).Cmp(gauge.Int(step)) <= 0 {
+			return true
+		}
+	}
+	return false
+}
+
 // grams holds the mass of the total against the label. Both are rounded to a
-// whole unit, either way.
+// whole unit, either way, or to a round number.
 func (p *pattern) grams(y yarnLine) []Finding {
 	var out []Finding
 	if y.masses == nil || y.mass.Value.IsZero() || len(y.totals) == 0 || y.each == nil {
@@ -142,7 +163,7 @@ func (p *pattern) grams(y yarnLine) []Finding {
 		got, _ := gauge.FromDecimal(m.Value)
 		exact := times.Mul(one)
 		off := exact.Sub(got)
-		if off.Cmp(gauge.Int(1)) >= 0 || off.Cmp(gauge.Int(-1)) <= 0 {
+		if (off.Cmp(gauge.Int(1)) >= 0 || off.Cmp(gauge.Int(-1)) <= 0) && !roundly(exact, got) {
 			n, _ := exact.Ceil()
 			out = append(out, Finding{Line: y.line.number, Name: name(y.line, "yarn"), Size: p.label(i), Got: m.String(), Want: strconv.Itoa(n) + " " + m.Unit.String(),
 				Why: fmt.Sprintf("%v at %v = %v", total, y.each[0], y.mass)})
