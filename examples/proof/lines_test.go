@@ -241,3 +241,34 @@ func TestRoundAmounts(t *testing.T) {
 		{"an unmarked total", "Yarn: 6 skeins, 185 yd (169 m), 1050 yd (990 m)", "line 1, Yarn: got 990 m, want 960 m: 1050 yd is 960.12 m\n"},
 	})
 }
+
+// Invented gauges in both units, with a length for each direction, and from the
+// span on (common practice, no source).
+func TestGaugesInBothUnits(t *testing.T) {
+	runLines(t, silent(
+		"Gauge: 16 sts = 4 in (10 cm)\nWidth: 120 cm = 192 sts", "Gauge: 16 sts = 10 cm (4 in)\nWidth: 48 in = 192 sts",
+		"Gauge: 16 sts = 4 in (10 cm)\nWidth: 48 in = 192 sts", "Gauge: 16 sts = 4 in or 10 cm\nWidth: 120 cm = 192 sts",
+		"Gauge: 16 sts and 12 rows = 4 x 4 in (10 x 10 cm)\nWidth: 120 cm = 192 sts\nLength: 150 cm = 180 rows",
+		"Gauge: 16 sts and 12 rows = 4 in square [10 cm square]\nWidth: 120 cm = 192 sts",
+		"Sizes: S (M, L)\nGauge: 16 sts and 12 rows = 4\" / 10 cm\nWidth: 60 (65, 70) cm = 96 (104, 112) sts\nLength: 70 (72, 74) cm = 84 (86, 89) rows",
+	))
+	runLines(t, []lineCase{
+		{"at neither span", "Gauge: 16 sts = 4 in (10 cm)\nWidth: 120 cm = 186 sts", "line 2, Width: got 120 cm, want 116.5 cm: 186 sts at 16 sts = 10 cm make that; 120 cm take about 192 sts; or the gauge is about 15.5 sts = 10 cm\n"},
+		{"inches at neither span", "Gauge: 16 sts = 10 cm (4 in)\nWidth: 48 in = 186 sts", "line 2, Width: got 48 in, want 46½ in: 186 sts at 16 sts = 4 in make that; 48 in take about 192 sts; or the gauge is about 15.5 sts = 4 in\n"},
+		{"brackets with another length", "Gauge: 16 sts = 4 in (15 cm)\nWidth: 60 cm = 64 sts", "line 1, Gauge: got 15 cm, want 10 cm: 4 in at 2.54 cm to the inch\nline 2, Width: got 60 cm, want 40.5 cm: 64 sts at 16 sts = 4 in make that; 60 cm take about 94 sts\n"},
+	})
+	for _, gauge := range []string{
+		"Gauge: 12 sts = 4 in (10 cm); 8 rows = 4 in (10 cm)", "Gauge: 12 sts = 4 in (10 cm) and 8 rows = 4 in (10 cm)", "Gauge: 12 sts = 4 in (10 cm), 8 rows = 4 in (10 cm)",
+		"Gauge: 12 sts = 4 in/10 cm, 8 rows = 4 in/10 cm", "Gauge: 12 sts to 10 cm (4 in), 8 rows to 10 cm (4 in)", "Gauge: 8 rows = 4 in (10 cm); 12 sts = 4 in (10 cm)",
+		"Gauge\n4 in x 4 in = 12 sts x 8 rows", "Gauge: 4 in = 12 sts, 8 rows", "Gauge: 4\" square = 12 sts x 8 rows", "Gauge: A 4 in square is 12 sts and 8 rows in dc.", "Gauge: 4 x 4 in = 12 dc x 8 rows",
+		"Gauge: About 4 in (10 cm) = 12 sts, 8 rows", "Gauge: 10 cm x 10 cm (4 x 4 in) = 12 sts x 8 rows", "Gauge: A 4 in (10 cm) square is 12 sts and 8 rows", "Gauge: 12 sts by 8 rows make a 4 in square",
+	} {
+		runLines(t, silent(gauge+"\nWidth: 10 in = 30 sts\nLength: 17 in = 34 rows"))
+		_, out, errs := cli(gauge + "\nWidth: 10 in = 36 sts\nLength: 17 in = 44 rows")
+		require.Empty(t, errs)
+		require.Contains(t, out, "Width: got 10 in, want 12 in: 36 sts at ", gauge)
+		require.Contains(t, out, "Length: got 17 in, want 22 in: 44 rows at ", gauge)
+	}
+	_, _, errs := cli("Gauge: 4 in, when relaxed, has 14 sts\nWidth: 10 in = 36 sts")
+	require.Equal(t, "line 1: not checked: Gauge: can't read \"4 in, when relaxed, has 14 sts\"; want stitches and rows before the length: 14 sts and 11 rows = 4 in\n", errs)
+}

@@ -329,7 +329,7 @@ func (p *pattern) measures(all []relation) []Finding {
 			if len(g.all) == 0 {
 				g = p.choice(k, false)
 			}
-			some, order := map[int][]relation{}, []tension(nil)
+			some, order := map[string][]relation{}, []held(nil)
 			for _, r := range all {
 				if r.kind != k || r.worked != worked {
 					continue
@@ -340,18 +340,18 @@ func (p *pattern) measures(all []relation) []Finding {
 					}
 					break
 				}
-				t, ok := r.served(k, g)
+				h, ok := r.served(k, g)
 				if !ok {
 					p.as[r.line.number] += ", at a gauge that is not known" // another part's is none of its own
 					continue
 				}
-				if some[t.line.number] == nil {
-					order = append(order, t)
+				if some[h.id()] == nil {
+					order = append(order, h)
 				}
-				some[t.line.number] = append(some[t.line.number], r)
+				some[h.id()] = append(some[h.id()], r)
 			}
-			for _, t := range order {
-				out = append(out, p.at(t, k, some[t.line.number])...)
+			for _, h := range order {
+				out = append(out, p.at(h, k, some[h.id()])...)
 			}
 		}
 	}
@@ -363,24 +363,38 @@ func noGauge(k kind, r relation) Finding {
 		Why: "without it they can't be held against each other"}
 }
 
+// held is a gauge over one of the spans that it is printed with, and its line.
+type held struct {
+	line line
+	over gauge.Over
+}
+
+func (h held) id() string { return fmt.Sprint(h.line.number, " ", h.over.Span) }
+
 // served returns the gauge that a length is held against: of those that may
-// serve it the first at which it is right, else the first.
-func (r relation) served(k kind, g choice) (tension, bool) {
-	may := g.serving(r.line.name, r.section)
-	if len(may) == 0 {
-		return tension{}, false
+// serve it, each over either of its spans, the first at which it is right, else
+// the first.
+func (r relation) served(k kind, g choice) (held, bool) {
+	var may []held
+	for _, t := range g.serving(r.line.name, r.section) {
+		for _, over := range t.spans(k, r.lists[0][0].Unit) {
+			may = append(may, held{t.line, over})
+		}
 	}
-	for _, t := range may {
-		if len(may) > 1 && fits(t.over(k), []relation{r}) {
-			return t, true
+	if len(may) == 0 {
+		return held{}, false
+	}
+	for _, h := range may {
+		if len(may) > 1 && fits(h.over, []relation{r}) {
+			return h, true
 		}
 	}
 	return may[0], true
 }
 
 // at holds lengths against their counts at one gauge.
-func (p *pattern) at(t tension, k kind, some []relation) []Finding {
-	over := t.over(k)
+func (p *pattern) at(t held, k kind, some []relation) []Finding {
+	over := t.over
 	var off []Finding
 	wrong, both := 0, 0
 	for _, r := range some {

@@ -50,7 +50,8 @@ type tension struct {
 	worked bool     // on the hook, before washing
 	parts  []string // what it is the gauge of: "sleev", "rib"; none for the whole garment
 	gauge  gauge.Gauge
-	other  gauge.Gauge // the same over another span, as it stands in brackets
+	other  gauge.Gauge  // the same over another span, as it stands in brackets
+	also   gauge.Length // the span in the other unit: 4 in (10 cm)
 }
 
 // read reads a text. It returns a *LineError for a line that must be understood

@@ -7,20 +7,27 @@ import (
 	"strings"
 
 	"example.com/panelmath/gauge"
+	"example.com/panelmath/internal/text"
 )
 
 var (
-	isGauge     = regexp.MustCompile(`(?i)\b(?:gauge|tension)\b`)
-	bareGauge   = regexp.MustCompile(`^(?i:gauge|tension):?$`)
-	isWorked    = regexp.MustCompile(`(?i)on the hook|before wash|before block|unwashed|unblocked|as worked`)
-	gaugePlain  = regexp.MustCompile(`^[^\s–-]+ (?:sts?|stitch(?:es)?|rows?)\b`)
-	gaugeOther  = regexp.MustCompile(`[(\[](?:about )?([^()\[\]]*=[^()\[\]]*)[)\]]`)
-	gaugeSpan   = regexp.MustCompile(numberForm + `\s*` + unitForm + `\.?`)
-	gaugeTurned = regexp.MustCompile(`^(` + numberForm + `\s*` + unitForm + `) = ([^=]*)$`)
-	gaugeRows   = regexp.MustCompile(`(` + numberForm + ` rows? (?:=|over|to|per) ` + numberForm + `\s*` + unitForm + `)`)
-	gaugeRaw    = regexp.MustCompile(`^([^;]*\b(?:unblocked|unwashed|before (?:blocking|washing))\b[^;]*); *(\d.*)$`)
-	gaugeCross  = regexp.MustCompile(`^\s*(?:x|×|by)\s*(` + numberForm + `\s*` + unitForm + `)`) // of `4 in x 3 in`
+	isGauge      = regexp.MustCompile(`(?i)\b(?:gauge|tension)\b`)
+	bareGauge    = regexp.MustCompile(`^(?i:gauge|tension):?$`)
+	isWorked     = regexp.MustCompile(`(?i)on the hook|before wash|before block|unwashed|unblocked|as worked`)
+	gaugePlain   = regexp.MustCompile(`^[^\s–-]+ (?:sts?|stitch(?:es)?|rows?)\b`)
+	gaugeOther   = regexp.MustCompile(`[(\[](?:about )?([^()\[\]]*=[^()\[\]]*)[)\]]`)
+	gaugeSpan    = regexp.MustCompile(numberForm + `\s*` + unitForm + `\.?`)
+	gaugeTurned  = regexp.MustCompile(`^(?i:about |approx\.? |an? )*(` + numberForm + `\s*(?:` + unitForm + `)?(?:\s*(?:x|×|by)\s*` + numberForm + `\s*` + unitForm + `)?(?: square\b)?(?:\s*[(\[][^()\[\]=]{1,30}[)\]]|\s*/\s*` + numberForm + `\s*` + unitForm + `)?)(?: square\b)?\s*(?:=|:|is|measures|equals)\s*(` + numberForm + `\s*` + gaugeNoun + `)(?:(?:\s*(?:x|×|by|and|&|\+|/)|,)\s*(` + numberForm + ` (?:rows?|rnds?|rounds?)\b))?([^=]*)$`)
+	gaugeSpanned = regexp.MustCompile(`^(?i:about |approx\.? |an? )*` + numberForm + `\s*` + unitForm + `.*\d ?` + gaugeNoun)
+	gaugeRows    = regexp.MustCompile(`(` + numberForm + ` rows? (?:=|over|to|per) ` + numberForm + `\s*` + unitForm + `)`)
+	gaugeSts     = regexp.MustCompile(`(` + numberForm + ` sts? (?:=|over|to|per) ` + numberForm + `\s*` + unitForm + `)`)
+	gaugeAlso    = regexp.MustCompile(`^(?:\s*(?:x|×|by)\s*` + numberForm + `\s*` + unitForm + `)?(?: square)?\s*(?:[(\[/]|or )\s*(?:` + numberForm + `\s*(?:` + unitForm + `)?\s*(?:x|×|by)\s*)?(` + numberForm + `\s*` + unitForm + `)`)
+	gaugeRaw     = regexp.MustCompile(`^([^;]*\b(?:unblocked|unwashed|before (?:blocking|washing))\b[^;]*); *(\d.*)$`)
+	gaugeCross   = regexp.MustCompile(`^\s*(?:x|×|by)\s*(` + numberForm + `\s*` + unitForm + `)`) // of `4 in x 3 in`
 )
+
+// gaugeNoun is what a gauge counts.
+const gaugeNoun = `(?:sts?|stitch(?:es)?|sc|hdc|dc|tr|htr|dtr|rows?|rnds?|rounds?)\b`
 
 // gaugeWays are ways to write a gauge that package gauge does not read, and the
 // same as it does.
@@ -33,6 +40,7 @@ var gaugeWays = [...]struct {
 	{regexp.MustCompile(`(?:/| per )(?:inch|in)\b`), " = 1 in"},
 	{regexp.MustCompile(`(sts?|stitches|rows?)/(\d)`), "$1 = $2"},
 	{regexp.MustCompile(` (?:measures?|equals?|makes?) `), " = "},
+	{regexp.MustCompile(`(=|over|to|per) an? (\d)`), "$1 $2"},
 	{regexp.MustCompile(`^(\S+) f?(?:sc|hdc|dc|tr|htr|dtr)(?:-[a-z]+)?\b`), "$1 sts"}, // what the stitches are
 	{regexp.MustCompile(`(\d) (?:rnds|rounds)\b`), "$1 rows"},
 	{regexp.MustCompile(`(sts?|stitches|rows?) (?:wide|across|tall|high|long|deep)\b`), "$1"},
@@ -59,14 +67,17 @@ const mostSpans = 4
 // the gauge is prose. A gauge of clusters, `5 shells and 8 rows = 4 in`, tells the
 // rows at most.
 func (p *pattern) readOne(l line, worked bool) error {
+	if isGauge.MatchString(l.name) || l.name == "" {
+		l.body = aroundSpan(l.body)
+	}
 	for _, w := range gaugeWays {
 		l.body = w.form.ReplaceAllString(l.body, w.as)
 	}
+	if isGauge.MatchString(l.name) && gaugeSpanned.MatchString(l.body) {
+		return fmt.Errorf("%s: can't read %s; want stitches and rows before the length: 14 sts and 11 rows = 4 in", l.name, text.Quote(l.body))
+	}
 	if l.body == "" || l.body[0] < '0' || l.body[0] > '9' {
 		return errProse
-	}
-	if isGauge.MatchString(l.name) {
-		l.body = gaugeTurned.ReplaceAllString(l.body, "$2 = $1")
 	}
 	t := tension{line: l, worked: worked, parts: partWords(l.name)}
 	if m := gaugeOther.FindStringSubmatch(l.body); m != nil {
@@ -82,6 +93,9 @@ func (p *pattern) readOne(l line, worked bool) error {
 				t.gauge.Rows.Span = high
 			}
 		}
+		if m := gaugeAlso.FindStringSubmatch(l.body[ends[i][1]:]); m != nil && t.given() {
+			t.alsoOver(m[1])
+		}
 	}
 	if m := gaugeRows.FindStringSubmatch(l.body); m != nil && !t.given() && !gaugePlain.MatchString(l.body) {
 		t.read(m[1])
@@ -89,6 +103,7 @@ func (p *pattern) readOne(l line, worked bool) error {
 	}
 	switch {
 	case t.given():
+		t.second(l.body)
 		p.gauges = append(p.gauges, t)
 		p.as[l.number] = "gauge " + t.String()
 		return nil
@@ -97,6 +112,68 @@ func (p *pattern) readOne(l line, worked bool) error {
 	}
 	_, err := gauge.ParseOver(l.body)
 	return fmt.Errorf("%s: %w", l.name, err)
+}
+
+// aroundSpan writes a gauge that begins with its span, `4 in square = 14 sts x 11
+// rows`, as one that begins with its stitches.
+func aroundSpan(s string) string {
+	m := gaugeTurned.FindStringSubmatch(s)
+	if m == nil || !gaugeSpan.MatchString(m[1]) {
+		return s
+	}
+	counts := m[2]
+	if m[3] != "" {
+		counts += " and " + m[3]
+	}
+	return counts + " = " + m[1] + m[4]
+}
+
+// second reads the other direction where a gauge has a length of its own for each:
+// `12 sts = 4 in (10 cm); 8 rows = 4 in (10 cm)`.
+func (t *tension) second(s string) {
+	form, one := gaugeRows, &t.gauge.Rows
+	if one.Validate() == nil {
+		form, one = gaugeSts, &t.gauge.Stitches
+	}
+	if m := form.FindStringSubmatch(s); m != nil && one.Validate() != nil {
+		if over, err := gauge.ParseOver(m[1]); err == nil {
+			*one = over
+		}
+	}
+}
+
+// alsoOver takes down the same span in the other unit, as it is printed behind the
+// first: 4 in (10 cm).
+func (t *tension) alsoOver(span string) {
+	l, err := gauge.ParseLength(span)
+	if err != nil {
+		return
+	}
+	own := t.over(stitches).Span
+	if t.over(stitches).Validate() != nil {
+		own = t.over(rows).Span
+	}
+	if l.Unit != own.Unit && sameSpan(l, own) {
+		t.also = l
+	}
+}
+
+// spans returns one direction of the gauge over each span that may serve a length:
+// the one in its unit, where the gauge is printed with it, and the first.
+func (t tension) spans(k kind, unit gauge.Unit) []gauge.Over {
+	own := t.over(k)
+	if t.also.Validate() != nil || unit != t.also.Unit || own.Span.Unit == unit || !sameSpan(t.also, own.Span) {
+		return []gauge.Over{own}
+	}
+	other := own
+	other.Span = t.also
+	return []gauge.Over{other, own}
+}
+
+// sameSpan reports whether two spans are one as gauges have it: 4 in and 10 cm.
+func sameSpan(a, b gauge.Length) bool {
+	ratio, err := a.Measurement().Per(b.Measurement())
+	return err == nil && ratio.Cmp(share(98, 100)) >= 0 && ratio.Cmp(share(102, 100)) <= 0
 }
 
 // read reads a gauge or one direction of it.
