@@ -272,3 +272,21 @@ func TestGaugesInBothUnits(t *testing.T) {
 	_, _, errs := cli("Gauge: 4 in, when relaxed, has 14 sts\nWidth: 10 in = 36 sts")
 	require.Equal(t, "line 1: not checked: Gauge: can't read \"4 in, when relaxed, has 14 sts\"; want stitches and rows before the length: 14 sts and 11 rows = 4 in\n", errs)
 }
+
+// Invented equations with a note behind them (common practice, no source).
+func TestNotesBehindEquations(t *testing.T) {
+	const gauge = "Gauge: 16 sts = 4 in\n"
+	for _, line := range []string{
+		"Width: 10 in = 40 sts (all sizes)", "Width: 10 in = 40 sts for all sizes", "Width: 10 in (all sizes) = 40 sts", "Width: 10 in = 40 sts (incl. 2 edge sts)",
+		"Width: 10 in = 42 sts (incl. 2 edge sts)", "Width: 10 in = 42 sts, including 1 selvedge st each side", "Width: 10 in = 42 sts including 1 selvedge st each side.",
+		"Width: 42 sts (including 2 seam sts) = 10 in", "Width: 10 in = 42 sts (incl. 2 edge sts), even",
+	} {
+		runLines(t, silent(gauge+line))
+		_, out, errs := cli(gauge + strings.Replace(line, "10 in", "12 in", 1))
+		require.Empty(t, errs)
+		require.Contains(t, out, "line 2, Width: got 12 in, want 10", line)
+	}
+	runLines(t, []lineCase{
+		{"a rule behind the note", gauge + "Width: 10 in = 40 sts (all sizes), odd", "line 2, Width: got 40, want 39 or 41: not a legal count (odd)\n"},
+	})
+}

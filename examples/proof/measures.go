@@ -24,6 +24,7 @@ type relation struct {
 	lists   []grade.Run[gauge.Length] // as printed, the same in one unit or two
 	exact   bool                      // every list is rounded from the exact length, in quarters and halves
 	step    int                       // of the legal counts, where lengths need not be exact; 0 stands for 1
+	edge    int                       // stitches of the counts that may go into the seams; 0 for none
 	alone   bool                      // counts and lengths are lists as printed, which may stand one size off
 	less    []gauge.Length            // what the length is less than the count makes, by size: the body of an ease; nil for nothing
 	plus    []gauge.Measurement       // what the other direction makes of it, by size; nil for nothing
@@ -233,6 +234,9 @@ func (s side) length(v gauge.Ratio) string {
 func (p *pattern) relation(s statement, l, c side) relation {
 	r := relation{line: s.line, name: s.line.name, section: s.section, what: c.text, kind: c.kind, counts: c.total,
 		worked: isWorked.MatchString(s.line.name), alone: true}
+	if c.kind == stitches {
+		r.edge = s.edge
+	}
 	for _, rule := range s.rules {
 		r.step = max(r.step, rule.Multiple)
 	}
@@ -290,6 +294,14 @@ func (r relation) makes(over gauge.Over, i int) (gauge.Measurement, error) {
 // it is what the grid prints for the count, or, where lengths need not be exact,
 // the count is the nearest to it.
 func (r relation) right(over gauge.Over, g gauge.Grid, l gauge.Length, i int) bool {
+	if r.edge > 0 { // the width is measured with the edges, or without
+		less := r
+		less.edge, less.counts = 0, slices.Clone(r.counts)
+		less.counts[i] = r.counts[i].Sub(gauge.Int(r.edge))
+		if less.counts[i].Sign() > 0 && less.right(over, g, l, i) {
+			return true
+		}
+	}
 	m, err := r.makes(over, i)
 	if err != nil || g.Round(m).Value.Equal(l.Value) {
 		return true

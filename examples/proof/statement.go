@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"regexp"
 	"slices"
+	"strconv"
 	"strings"
 
 	"example.com/panelmath/gauge"
@@ -29,6 +30,7 @@ type statement struct {
 	section string // the heading it stands under
 	sides   []side
 	rules   []gauge.Rule
+	edge    int  // stitches that it says are among the count, at the edges
 	centred bool // the terms of a side read the same from either end
 }
 
@@ -128,10 +130,11 @@ func (p *pattern) sides(s *statement, rest string) (string, error) {
 	current := side{}
 	sign := gauge.Int(1)
 	for {
-		t, after, err := p.product(rest)
+		t, noted, err := p.product(rest)
 		if err != nil {
 			return rest, err
 		}
+		after := s.note(noted)
 		for i := range t.values {
 			t.values[i] = t.values[i].Mul(sign)
 		}
@@ -141,7 +144,7 @@ func (p *pattern) sides(s *statement, rest string) (string, error) {
 		op := operator.FindStringSubmatch(after)
 		rest = after
 		if op == nil || op[1] == "=" {
-			current.text = strings.TrimSpace(from[:len(from)-len(after)])
+			current.text = strings.TrimSpace(from[:len(from)-len(noted)])
 			s.sides = append(s.sides, current)
 		}
 		if op == nil {
@@ -156,6 +159,29 @@ func (p *pattern) sides(s *statement, rest string) (string, error) {
 			sign = gauge.Int(-1)
 		}
 	}
+}
+
+// noteForm finds what is said of a sum behind it: `(all sizes)`, `(incl. 2 edge sts)`,
+// `including 1 selvedge st each side`.
+var (
+	noteForm  = regexp.MustCompile(`^\s*(?i:[(\[](?:(?:in|for) )?all sizes[)\]]|,?\s*(?:in|for) all sizes\b|[(\[](?:incl\.?|including|includes|with) [^()\[\]=]*[)\]]|,?\s*(?:incl\.?|including|includes) [^=,]*)`)
+	edgeIn    = regexp.MustCompile(`(?i)(?:incl\.?|including|includes) (?:an? |the )?(\d{0,2}) ?[a-z -]*\b(?:edge|selvedge|selvage|seam)\b`)
+	edgeTwice = regexp.MustCompile(`(?i)\b(?:each|either|both) (?:sides?|ends?|edges?)\b`)
+)
+
+// note passes over such a note, and takes down the stitches of the edges.
+func (s *statement) note(rest string) string {
+	note := noteForm.FindString(rest)
+	if m := edgeIn.FindStringSubmatch(note); m != nil {
+		s.edge = 1
+		if n, err := strconv.Atoi(m[1]); err == nil {
+			s.edge = n
+		}
+		if edgeTwice.MatchString(note) {
+			s.edge *= 2
+		}
+	}
+	return rest[len(note):]
 }
 
 func (s *side) add(t term) error {
