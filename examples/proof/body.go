@@ -13,9 +13,11 @@ import (
 )
 
 var (
-	ofChart   = regexp.MustCompile(`Body measures that each size is made for \((\w+)\)`)
-	chestRow  = regexp.MustCompile(`^\|\s*([^|]*?)\s*\|\s*([^|]*?)\s*\|\s*([^|]*?)\s*\|$`)
-	hookLabel = regexp.MustCompile(`([\d.]+ ?mm) \((?:US )?([A-Z](?:/[A-Z])?[-/ ]\d+(?:\.\d+)?)[,)]`)
+	ofChart     = regexp.MustCompile(`Body measures that each size is made for \((\w+)\)`)
+	chestRow    = regexp.MustCompile(`^\|\s*([^|]*?)\s*\|\s*([^|]*?)\s*\|\s*([^|]*?)\s*\|$`)
+	hookLabel   = regexp.MustCompile(`([\d.]+ ?mm)(?: \((?:US )?| ?/ ?(?:US )?)(` + labelForm + `)(?:[,)]|\s|$)`)
+	labelHook   = regexp.MustCompile(`\b(` + labelForm + `|\d+(?:\.\d+)?/[A-Z]) ?(?:[(\[]|/ ?)([\d.]+ ?mm)\b`)
+	turnedLabel = regexp.MustCompile(`^(\d[\d.]*)/([A-Z])$`) // 8/H
 )
 
 // table returns the rows of the table of body measures: size and two columns, the
@@ -130,6 +132,9 @@ func groupOf(c grade.Chart, label string) (grade.Group, bool) {
 	return groups[0], true
 }
 
+// labelForm is a label of a hook: H-8, M/N-13, K 10.5.
+const labelForm = `[A-Z](?:/[A-Z])?[-/ ]\d+(?:\.\d+)?`
+
 // printedHook is a hook as a line prints it: its diameter and a label.
 type printedHook struct {
 	line  line
@@ -139,13 +144,23 @@ type printedHook struct {
 
 func (p *pattern) readHooks() {
 	for _, l := range p.lines {
-		m := hookLabel.FindStringSubmatch(l.text)
-		if m == nil {
-			continue
+		var read []string
+		add := func(size, label string) {
+			if h, err := hook.Parse(size); err == nil {
+				p.printedHooks = append(p.printedHooks, printedHook{l, h, turnedLabel.ReplaceAllString(label, "$2/$1")})
+				read = append(read, h.String()+", "+label)
+			}
 		}
-		if h, err := hook.Parse(m[1]); err == nil {
-			p.printedHooks = append(p.printedHooks, printedHook{l, h, m[2]})
-			p.as[l.number] = "hook: " + h.String() + ", " + m[2]
+		for _, m := range hookLabel.FindAllStringSubmatch(l.text, -1) {
+			add(m[1], m[2])
+		}
+		if read == nil {
+			for _, m := range labelHook.FindAllStringSubmatch(l.text, -1) {
+				add(m[2], m[1])
+			}
+		}
+		if read != nil {
+			p.as[l.number] = "hook: " + strings.Join(read, "; ")
 		}
 	}
 }

@@ -290,3 +290,21 @@ func TestNotesBehindEquations(t *testing.T) {
 		{"a rule behind the note", gauge + "Width: 10 in = 40 sts (all sizes), odd", "line 2, Width: got 40, want 39 or 41: not a legal count (odd)\n"},
 	})
 }
+
+// Invented lines with hooks and with totals (common practice, no source).
+func TestHooksAndTotals(t *testing.T) {
+	runLines(t, silent(
+		"Hook: H-8 (5 mm)", "Hook: H/8 (5.0mm)", "Hook: US 8/H (5mm)", "Hook: 5.5 mm (US I-9) and 5 mm (US H-8)", "Hook - 5.5 mm / I-9", "Hooks: I-9 (5.5 mm), H-8 (5 mm)",
+		"Yarn: 4 skeins (300 yds / 274 m per 100 g), 1,100 yds total (1006 m)", "MC total: 810 yd (741 m)", "Total yardage: 810 yd (741 m)", "You will need 810 yards (741 m).",
+		"A worsted wool (220 yd / 200 m) was used; 1 yd (0.9 m) of ribbon.", "Cotton, 140 yd (125 m) a ball, was used.", "Total: 40 sts",
+	))
+	runLines(t, []lineCase{
+		{"label first", "Hook: H-8 (5.5 mm)", "line 1, Hook: got 5.5 mm, want 5 mm: H-8 is the label of 5 mm; the labels of 5.5 mm: US I-9 (two sources), old UK 5 (two sources)\n"},
+		{"label turned", "Hook: US 8/H (5.5mm)", "line 1, Hook: got 5.5 mm, want 5 mm: H/8 is the label of 5 mm; the labels of 5.5 mm: US I-9 (two sources), old UK 5 (two sources)\n"},
+		{"the second hook", "Hook: 5.5 mm (US I-9) and 5.5 mm (US H-8)", "line 1, Hook: got 5.5 mm, want 5 mm: H-8 is the label of 5 mm; the labels of 5.5 mm: US I-9 (two sources), old UK 5 (two sources)\n"},
+		{"total behind the yards", "Yarn: 4 skeins (300 yds / 274 m per 100 g), 1,100 yds total (1060 m)", "line 1, Yarn: got 1060 m, want 1006 m: 1100 yd is 1005.84 m\n"},
+		{"of a colour", "MC total: 810 yd (714 m)", "line 1, MC total: got 714 m, want 741 m: 810 yd is about 740.66 m\n"},
+		{"yardage", "Total yardage: 810 yd (714 m)", "line 1, Total yardage: got 714 m, want 741 m: 810 yd is about 740.66 m\n"},
+		{"in a sentence", "You will need 810 yards (714 m).", "line 1, yarn: got 714 m, want 741 m: 810 yd is about 740.66 m\n"},
+	})
+}

@@ -23,6 +23,7 @@ type pattern struct {
 	names        map[string]statement // by lower-case name
 	inBoth       []pair
 	yarns        []yarnLine
+	yards        []yarnLine // yards with their metres elsewhere
 	printedHooks []printedHook
 	blocks       []block
 	tied         map[string]bool // pairs that hang on counts: line and place in it

@@ -46,7 +46,7 @@ var (
 	isUnit    = regexp.MustCompile(`(?i)^-?(?:` + yarnUnit + `|` + massUnit + `)$`)
 
 	// What stands between two amounts that are one: `200 yd (183 m)`, `50 g = 105 m`.
-	amountJoin = regexp.MustCompile(`^[)\]]?\s*(?:[/=(\[]|or\b|per\b)\s*(?:(?:about|approx\.?|approximately|~)\s*)?$`)
+	amountJoin = regexp.MustCompile(`^[)\]]?\s*(?:(?:in )?(?:total|all)\s*)?(?:[/=(\[]|or\b|per\b)\s*(?:(?:about|approx\.?|approximately|~)\s*)?$`)
 	labelJoin  = regexp.MustCompile(`[/=]|or|per`)
 	perMass    = regexp.MustCompile(`(?i)^ ?(?:/|per) ?` + massUnit) // 200 yd per oz
 	// What stands before or after the amount of one skein.
@@ -135,6 +135,7 @@ func (p *pattern) readYarn(l line) (bool, error) {
 	}
 	y := yarnLine{line: l, all: product.MatchString(l.body)}
 	if !p.readSkeins(&y) && !yarnName.MatchString(l.name) {
+		p.readYards(l)
 		return false, nil
 	}
 	var lengths, masses []amount // of all skeins
@@ -210,6 +211,33 @@ func (p *pattern) unmarked(y yarnLine, lengths []amount) int {
 		return 0
 	}
 	return 0
+}
+
+const (
+	yardUnit  = `(?:yards?\b|yds?\b)`
+	metreUnit = `(?:met(?:re|er)s?\b|m\b)`
+)
+
+var yardsIn = regexp.MustCompile(`(` + listForm + `)\s*(` + yardUnit + `)\s*[(\[/]\s*(` + listForm + `)\s*(` + metreUnit + `)|(` + listForm + `)\s*(` + metreUnit + `)\s*[(\[/]\s*(` + listForm + `)\s*(` + yardUnit + `)`)
+
+// readYards takes down yards with their metres in a line that is not about skeins:
+// `MC total: 810 yd (741 m)`, `You will need 810 yards (741 m)`.
+func (p *pattern) readYards(l line) {
+	for _, m := range yardsIn.FindAllStringSubmatch(l.body, -1) {
+		y := yarnLine{line: l}
+		for i := 1; i < len(m); i += 2 {
+			total, err := yarnLengths(m[i], m[i+1])
+			if m[i] == "" || err != nil {
+				continue
+			}
+			if total, err = total.For(p.n); err == nil && positive(total) {
+				y.totals = append(y.totals, total)
+			}
+		}
+		if len(y.totals) == 2 {
+			p.yards = append(p.yards, y)
+		}
+	}
 }
 
 // isOther reports whether the words around an amount say that it is not the one
@@ -303,7 +331,7 @@ func clauseAround(s string, from, to int) string {
 	return s
 }
 
-var totalJoin = regexp.MustCompile(`^[)\]]?(?:,|,? ?(?:or|=|/)| ?[(\[]) ?(?:about |approx\.? )?$`)
+var totalJoin = regexp.MustCompile(`^[)\]]?(?: (?:in )?(?:total|all))?(?:,|,? ?(?:or|=|/)| ?[(\[]) ?(?:about |approx\.? )?$`)
 
 // label reads the length of one skein, in one unit or two, and its mass.
 func (y *yarnLine) label(group []amount) error {

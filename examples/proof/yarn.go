@@ -19,20 +19,49 @@ func (p *pattern) yarn() []Finding {
 	for _, y := range p.yarns {
 		out = append(out, y.units()...)
 		out = append(out, p.holding(y)...)
-		for i := 1; i < len(y.totals); i++ {
-			if y.totals[i][0].Unit != y.totals[0][0].Unit {
-				f, err := printed.Columns(y.totals[0], y.totals[i])
-				f = slices.DeleteFunc(f, func(x printed.Finding) bool {
-					a, b := y.totals[0][x.Size], y.totals[i][x.Size]
-					return roundly(a.Measurement().In(b.Unit), b.Measurement().In(b.Unit))
-				})
-				out = append(out, p.bought(y.line, f, err)...)
-			}
-		}
+		out = append(out, p.columns(y)...)
 		out = append(out, p.grams(y)...)
 		out = append(out, p.leftOver(y)...)
 		out = append(out, p.growing(y)...)
 		out = append(out, p.thickness(y)...)
+	}
+	for _, y := range p.yards {
+		if y.apart(1) { // it may be a label, which makers round
+			for _, f := range p.columns(y) {
+				f.Remark = !y.apart(3)
+				out = append(out, f)
+			}
+		}
+	}
+	return out
+}
+
+// apart reports whether the totals in two units are more than so many percent apart
+// in some size.
+func (y yarnLine) apart(percent int) bool {
+	for i, a := range y.totals[0] {
+		a, b := a.Measurement(), y.totals[1][i].Measurement()
+		most := a.Times(share(percent, 100))
+		if a.Sub(b).Cmp(most) > 0 || b.Sub(a).Cmp(most) > 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// columns holds a total in one unit against the same in another.
+func (p *pattern) columns(y yarnLine) []Finding {
+	var out []Finding
+	for i := 1; i < len(y.totals); i++ {
+		if y.totals[i][0].Unit == y.totals[0][0].Unit {
+			continue
+		}
+		f, err := printed.Columns(y.totals[0], y.totals[i])
+		f = slices.DeleteFunc(f, func(x printed.Finding) bool {
+			a, b := y.totals[0][x.Size], y.totals[i][x.Size]
+			return roundly(a.Measurement().In(b.Unit), b.Measurement().In(b.Unit))
+		})
+		out = append(out, p.bought(y.line, f, err)...)
 	}
 	return out
 }
