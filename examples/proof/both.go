@@ -15,7 +15,7 @@ const (
 
 var (
 	acrossIn = regexp.MustCompile(acrossForm + `\s*[\[(/]\s*` + acrossForm) // `10 x 60 in (25.5 x 152.5 cm)`
-	besideIn = regexp.MustCompile(sideForm + `(,| or) ` + sideForm)         // `13 (14, 15½) in, 33 (35.5, 39.5) cm`
+	besideIn = regexp.MustCompile(sideForm + `([,;]| or) ` + sideForm)      // `13 (14, 15½) in, 33 (35.5, 39.5) cm`
 	marks    = strings.NewReplacer(`"`, "", "″", "", "”", "", "cm", "")
 )
 
@@ -32,8 +32,8 @@ func bothUnits(s string) []string {
 	s = acrossIn.ReplaceAllString(s, "")
 	out = append(out, pairIn.FindAllString(s, -1)...)
 	for _, m := range besideIn.FindAllStringSubmatch(s, -1) {
-		// After a comma two lists are one length twice; two lone lengths may be two.
-		if n := values(m[1]); n == values(m[4]) && (n > 1 || m[3] != ",") && inAndCm(m[2], m[5]) {
+		// After a comma or semicolon two lists are one length twice; two lone lengths may be two.
+		if n := values(m[1]); n == values(m[4]) && (n > 1 || m[3] == " or") && inAndCm(m[2], m[5]) {
 			add(m[1], m[2], m[4], m[5])
 		}
 	}

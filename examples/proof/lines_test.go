@@ -308,3 +308,20 @@ func TestHooksAndTotals(t *testing.T) {
 		{"in a sentence", "You will need 810 yards (714 m).", "line 1, yarn: got 714 m, want 741 m: 810 yd is about 740.66 m\n"},
 	})
 }
+
+// Invented lists in other styles (common practice, no source).
+func TestListStyles(t *testing.T) {
+	const four, three, rest = "Sizes: S, M, L, XL\n", "Sizes: S (M, L)\n", "Gauge: 12 sts = 4 in\n"
+	runLines(t, silent(
+		four+"Finished round: 92 (102) 112 (124) cm [36 (40) 44 (49) in]", four+"Finished bust: 42, 46, 50, 54 in (106.5, 117, 127, 137 cm)",
+		four+"Finished bust: 42; 46; 50; 54 in (106.5; 117; 127; 137 cm)", three+"Actual size: 96 (102, 106) cm; 37¾ (40¼, 41¾) in",
+		four+rest+"Width: 21, 23, 25, 27 in = 63, 69, 75, 81 sts", four+"Note: see rows 2, 4, 6 and 8, 10 in from the hem.", "Sizes: S (M) L (XL) 2X\nRow 1: Fsc 64 (71) 78 (87) 95. (64 (71) 78 (87) 95 sc)",
+		four+"Length: 20½ (21) 21½ (22) in", four+"Bands: 2, 3 and 4 in", "Sizes: S, M, L\nButtons: 3 at 2, 4, 6 in from the hem",
+	))
+	runLines(t, []lineCase{
+		{"by turns", four + "Finished round: 92 (102) 112 (124) cm [36 (40) 54 (49) in]", "line 2, Finished round, size L: got 54 in, want 44 in: 112 cm at 2.54 cm to the inch\n"},
+		{"commas", four + "Finished bust: 42, 46, 50, 54 in (106.5, 117, 137, 137 cm)", "line 2, Finished bust, size L: got 137 cm, want 127 cm: 50 in at 2.54 cm to the inch\n"},
+		{"a semicolon between", three + "Actual size: 96 (102, 106) cm; 37¾ (40¼, 51¾) in", "line 2, Actual size, size L: got 51.75 in, want 41¾ in: 106 cm at 2.54 cm to the inch\n"},
+		{"an equation with commas", four + rest + "Width: 21, 23, 25, 27 in = 63, 69, 79, 81 sts", "line 3, Width, size L: got 25 in, want 26¼ in: 79 sts at 12 sts = 4 in make that; 25 in take about 75 sts; or the gauge is about 12.5 sts = 4 in\n"},
+	})
+}

@@ -165,25 +165,48 @@ func inInches(s string) string {
 
 var dashes = regexp.MustCompile(`\b\d+(?:\.\d+)?(?:-\d+(?:\.\d+)?){2,}\b`)
 
-// bracketed writes lists of the form a-b-c, of as many values as there are sizes,
-// as a (b, c): within a line a dash may stand for anything.
+var (
+	turnsIn = regexp.MustCompile(numberForm + `\s*\(` + numberForm + `\)(?:\s*` + numberForm + `\s*\(` + numberForm + `\))*(?:\s*` + numberForm + `)?`)
+	barIn   = regexp.MustCompile(`(?:^|[^\d,;.]\s?)(` + numberForm + `(?:[,;] ` + numberForm + `){2,})\s*(?:` + unitForm + `|sts?\b|stitch(?:es)?\b|rows?\b|rnds?\b|rounds?\b)`)
+	valueIn = regexp.MustCompile(numberForm)
+)
+
+// bracketed writes lists of as many values as there are sizes as a (b, c), where
+// they are a-b-c, or a (b) c (d), or, in a line with a name, a, b, c in: elsewhere
+// such marks may stand for anything.
 func (p *pattern) bracketed() {
 	if p.n < 3 {
 		return
 	}
-	write := func(s string) string {
-		return dashes.ReplaceAllStringFunc(s, func(list string) string {
-			values := strings.Split(list, "-")
-			if len(values) != p.n {
-				return list
-			}
-			return values[0] + " (" + strings.Join(values[1:], ", ") + ")"
-		})
+	house := func(list string, values []string) string {
+		if len(values) != p.n {
+			return list
+		}
+		return values[0] + " (" + strings.Join(values[1:], ", ") + ")"
+	}
+	dashed := func(list string) string { return house(list, strings.Split(list, "-")) }
+	write := func(list string) string { return house(list, valueIn.FindAllString(list, -1)) }
+	bar := func(s string) string {
+		var b strings.Builder
+		at := 0
+		for _, m := range barIn.FindAllStringSubmatchIndex(s, -1) {
+			b.WriteString(s[at:m[2]] + write(s[m[2]:m[3]]))
+			at = m[3]
+		}
+		return b.String() + s[at:]
 	}
 	for i := range p.lines {
 		l := &p.lines[i]
-		if !sizesName.MatchString(l.name) && !l.aside {
-			l.text, l.body = write(l.text), write(l.body)
+		if sizesName.MatchString(l.name) || l.aside || !hasNumber(l.text) {
+			continue
+		}
+		l.text, l.body = dashes.ReplaceAllStringFunc(l.text, dashed), dashes.ReplaceAllStringFunc(l.body, dashed)
+		own := l.name != "" && !rowLine.MatchString(l.text)
+		if own || p.n > 3 { // 3 (4) 5 may stand in a row
+			l.text, l.body = turnsIn.ReplaceAllStringFunc(l.text, write), turnsIn.ReplaceAllStringFunc(l.body, write)
+		}
+		if own {
+			l.text, l.body = bar(l.text), bar(l.body)
 		}
 	}
 }
