@@ -135,6 +135,9 @@ func groupOf(c grade.Chart, label string) (grade.Group, bool) {
 // labelForm is a label of a hook: H-8, M/N-13, K 10.5.
 const labelForm = `[A-Z](?:/[A-Z])?[-/ ]\d+(?:\.\d+)?`
 
+// mostHooks is how many hooks of a line are read.
+const mostHooks = 16
+
 // printedHook is a hook as a line prints it: its diameter and a label.
 type printedHook struct {
 	line  line
@@ -144,6 +147,9 @@ type printedHook struct {
 
 func (p *pattern) readHooks() {
 	for _, l := range p.lines {
+		if !strings.Contains(l.text, "mm") {
+			continue
+		}
 		var read []string
 		add := func(size, label string) {
 			if h, err := hook.Parse(size); err == nil {
@@ -151,11 +157,11 @@ func (p *pattern) readHooks() {
 				read = append(read, h.String()+", "+label)
 			}
 		}
-		for _, m := range hookLabel.FindAllStringSubmatch(l.text, -1) {
+		for _, m := range hookLabel.FindAllStringSubmatch(l.text, mostHooks) {
 			add(m[1], m[2])
 		}
 		if read == nil {
-			for _, m := range labelHook.FindAllStringSubmatch(l.text, -1) {
+			for _, m := range labelHook.FindAllStringSubmatch(l.text, mostHooks) {
 				add(m[2], m[1])
 			}
 		}

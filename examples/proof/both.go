@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"regexp"
 	"strings"
 
@@ -26,7 +27,7 @@ func bothUnits(s string) []string {
 		out = append(out, marks.Replace(own)+" "+ownUnit+" ["+marks.Replace(other)+" "+otherUnit+"]")
 	}
 	for _, m := range acrossIn.FindAllStringSubmatch(s, -1) {
-		add(m[1], m[4], m[5], m[8])
+		add(m[1], cmp.Or(m[2], m[4]), m[5], cmp.Or(m[6], m[8]))
 		add(m[3], m[4], m[7], m[8])
 	}
 	s = acrossIn.ReplaceAllString(s, "")

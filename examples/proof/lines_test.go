@@ -269,6 +269,7 @@ func TestGaugesInBothUnits(t *testing.T) {
 		require.Contains(t, out, "Width: got 10 in, want 12 in: 36 sts at ", gauge)
 		require.Contains(t, out, "Length: got 17 in, want 22 in: 44 rows at ", gauge)
 	}
+	runLines(t, silent("Gauge: 5 in (12.5 cm) square = one motif of 24 dc", "Gauge: 4 in is not critical; 3 sts more or less do no harm."))
 	_, _, errs := cli("Gauge: 4 in, when relaxed, has 14 sts\nWidth: 10 in = 36 sts")
 	require.Equal(t, "line 1: not checked: Gauge: can't read \"4 in, when relaxed, has 14 sts\"; want stitches and rows before the length: 14 sts and 11 rows = 4 in\n", errs)
 }
@@ -286,6 +287,7 @@ func TestNotesBehindEquations(t *testing.T) {
 		require.Empty(t, errs)
 		require.Contains(t, out, "line 2, Width: got 12 in, want 10", line)
 	}
+	runLines(t, silent(gauge+"Width: 10 in = 40 sts (not counting the edge sts)", gauge+"Width: 10 in = 40 sts (plus 2 edge sts)"))
 	runLines(t, []lineCase{
 		{"a rule behind the note", gauge + "Width: 10 in = 40 sts (all sizes), odd", "line 2, Width: got 40, want 39 or 41: not a legal count (odd)\n"},
 	})
@@ -316,10 +318,12 @@ func TestListStyles(t *testing.T) {
 		four+"Finished round: 92 (102) 112 (124) cm [36 (40) 44 (49) in]", four+"Finished bust: 42, 46, 50, 54 in (106.5, 117, 127, 137 cm)",
 		four+"Finished bust: 42; 46; 50; 54 in (106.5; 117; 127; 137 cm)", three+"Actual size: 96 (102, 106) cm; 37¾ (40¼, 41¾) in",
 		four+rest+"Width: 21, 23, 25, 27 in = 63, 69, 75, 81 sts", four+"Note: see rows 2, 4, 6 and 8, 10 in from the hem.", "Sizes: S (M) L (XL) 2X\nRow 1: Fsc 64 (71) 78 (87) 95. (64 (71) 78 (87) 95 sc)",
+		"Sizes: S, M, L\nYarn: 5, 6, 7 skeins of 200 yd, 950, 1150, 1350 yd", four+"Stripes: 2, 4, 6, 2 rows", four+"Ease: -2 (-1) 0 (1) in", "Size: 4 ft x 6 ft 6 in (122 x 198 cm)",
 		four+"Length: 20½ (21) 21½ (22) in", four+"Bands: 2, 3 and 4 in", "Sizes: S, M, L\nButtons: 3 at 2, 4, 6 in from the hem",
 	))
 	runLines(t, []lineCase{
 		{"by turns", four + "Finished round: 92 (102) 112 (124) cm [36 (40) 54 (49) in]", "line 2, Finished round, size L: got 54 in, want 44 in: 112 cm at 2.54 cm to the inch\n"},
+		{"skeins with commas", "Sizes: S, M, L\nYarn: 5, 6, 6 skeins of 200 yd, 950, 1150, 1350 yd", "line 2, Yarn, size L: got 6 skeins, want 7: 1350 yd at 200 yd a ball is 6.75, rounded up\n"},
 		{"commas", four + "Finished bust: 42, 46, 50, 54 in (106.5, 117, 137, 137 cm)", "line 2, Finished bust, size L: got 137 cm, want 127 cm: 50 in at 2.54 cm to the inch\n"},
 		{"a semicolon between", three + "Actual size: 96 (102, 106) cm; 37¾ (40¼, 51¾) in", "line 2, Actual size, size L: got 51.75 in, want 41¾ in: 106 cm at 2.54 cm to the inch\n"},
 		{"an equation with commas", four + rest + "Width: 21, 23, 25, 27 in = 63, 69, 79, 81 sts", "line 3, Width, size L: got 25 in, want 26¼ in: 79 sts at 12 sts = 4 in make that; 25 in take about 75 sts; or the gauge is about 12.5 sts = 4 in\n"},

@@ -167,7 +167,8 @@ var dashes = regexp.MustCompile(`\b\d+(?:\.\d+)?(?:-\d+(?:\.\d+)?){2,}\b`)
 
 var (
 	turnsIn = regexp.MustCompile(numberForm + `\s*\(` + numberForm + `\)(?:\s*` + numberForm + `\s*\(` + numberForm + `\))*(?:\s*` + numberForm + `)?`)
-	barIn   = regexp.MustCompile(`(?:^|[^\d,;.]\s?)(` + numberForm + `(?:[,;] ` + numberForm + `){2,})\s*(?:` + unitForm + `|sts?\b|stitch(?:es)?\b|rows?\b|rnds?\b|rounds?\b)`)
+	barIn   = regexp.MustCompile(`(?:^|[^\d,;.]\s?)(` + numberForm + `(?:[,;] ` + numberForm + `){2,})\s*(?:` + unitForm + `|` + skeinsIn + `|` + massUnit + `)`)
+	sumIn   = regexp.MustCompile(`(?:^|=\s*)(` + numberForm + `(?:[,;] ` + numberForm + `){2,})\s*(?:sts?\b|stitch(?:es)?\b|rows?\b|rnds?\b|rounds?\b)`)
 	valueIn = regexp.MustCompile(numberForm)
 )
 
@@ -186,10 +187,10 @@ func (p *pattern) bracketed() {
 	}
 	dashed := func(list string) string { return house(list, strings.Split(list, "-")) }
 	write := func(list string) string { return house(list, valueIn.FindAllString(list, -1)) }
-	bar := func(s string) string {
+	bar := func(form *regexp.Regexp, s string) string {
 		var b strings.Builder
 		at := 0
-		for _, m := range barIn.FindAllStringSubmatchIndex(s, -1) {
+		for _, m := range form.FindAllStringSubmatchIndex(s, -1) {
 			b.WriteString(s[at:m[2]] + write(s[m[2]:m[3]]))
 			at = m[3]
 		}
@@ -206,7 +207,10 @@ func (p *pattern) bracketed() {
 			l.text, l.body = turnsIn.ReplaceAllStringFunc(l.text, write), turnsIn.ReplaceAllStringFunc(l.body, write)
 		}
 		if own {
-			l.text, l.body = bar(l.text), bar(l.body)
+			l.text, l.body = bar(barIn, l.text), bar(barIn, l.body)
+		}
+		if own && strings.Contains(l.body, "=") { // elsewhere they may be stripes
+			l.text, l.body = bar(sumIn, l.text), bar(sumIn, l.body)
 		}
 	}
 }

@@ -164,7 +164,7 @@ func (p *pattern) sides(s *statement, rest string) (string, error) {
 // noteForm finds what is said of a sum behind it: `(all sizes)`, `(incl. 2 edge sts)`,
 // `including 1 selvedge st each side`.
 var (
-	noteForm  = regexp.MustCompile(`^\s*(?i:[(\[](?:(?:in|for) )?all sizes[)\]]|,?\s*(?:in|for) all sizes\b|[(\[](?:incl\.?|including|includes|with) [^()\[\]=]*[)\]]|,?\s*(?:incl\.?|including|includes) [^=,]*)`)
+	noteForm  = regexp.MustCompile(`^\s*(?i:[(\[](?:(?:in|for) )?all sizes[)\]]|,?\s*(?:in|for) all sizes\b|[(\[](?:incl\.?|including|includes|excl\.?|excluding|not counting|not including|without|with|plus) [^()\[\]=]*[)\]]|,?\s*(?:incl\.?|including|includes) [^=,]*)`)
 	edgeIn    = regexp.MustCompile(`(?i)(?:incl\.?|including|includes) (?:an? |the )?(\d{0,2}) ?[a-z -]*\b(?:edge|selvedge|selvage|seam)\b`)
 	edgeTwice = regexp.MustCompile(`(?i)\b(?:each|either|both) (?:sides?|ends?|edges?)\b`)
 )
@@ -172,7 +172,7 @@ var (
 // note passes over such a note, and takes down the stitches of the edges.
 func (s *statement) note(rest string) string {
 	note := noteForm.FindString(rest)
-	if m := edgeIn.FindStringSubmatch(note); m != nil {
+	if m := edgeIn.FindStringSubmatch(note); m != nil && !strings.Contains(note, "not ") {
 		s.edge = 1
 		if n, err := strconv.Atoi(m[1]); err == nil {
 			s.edge = n

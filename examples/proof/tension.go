@@ -18,7 +18,7 @@ var (
 	gaugeOther   = regexp.MustCompile(`[(\[](?:about )?([^()\[\]]*=[^()\[\]]*)[)\]]`)
 	gaugeSpan    = regexp.MustCompile(numberForm + `\s*` + unitForm + `\.?`)
 	gaugeTurned  = regexp.MustCompile(`^(?i:about |approx\.? |an? )*(` + numberForm + `\s*(?:` + unitForm + `)?(?:\s*(?:x|×|by)\s*` + numberForm + `\s*` + unitForm + `)?(?: square\b)?(?:\s*[(\[][^()\[\]=]{1,30}[)\]]|\s*/\s*` + numberForm + `\s*` + unitForm + `)?)(?: square\b)?\s*(?:=|:|is|measures|equals)\s*(` + numberForm + `\s*` + gaugeNoun + `)(?:(?:\s*(?:x|×|by|and|&|\+|/)|,)\s*(` + numberForm + ` (?:rows?|rnds?|rounds?)\b))?([^=]*)$`)
-	gaugeSpanned = regexp.MustCompile(`^(?i:about |approx\.? |an? )*` + numberForm + `\s*` + unitForm + `.*\d ?` + gaugeNoun)
+	gaugeSpanned = regexp.MustCompile(`^(?i:about |approx\.? |an? )*` + numberForm + `\s*` + unitForm + `[^.;]*\d (?:sts?|stitch(?:es)?|rows?)\b`)
 	gaugeRows    = regexp.MustCompile(`(` + numberForm + ` rows? (?:=|over|to|per) ` + numberForm + `\s*` + unitForm + `)`)
 	gaugeSts     = regexp.MustCompile(`(` + numberForm + ` sts? (?:=|over|to|per) ` + numberForm + `\s*` + unitForm + `)`)
 	gaugeAlso    = regexp.MustCompile(`^(?:\s*(?:x|×|by)\s*` + numberForm + `\s*` + unitForm + `)?(?: square)?\s*(?:[(\[/]|or )\s*(?:` + numberForm + `\s*(?:` + unitForm + `)?\s*(?:x|×|by)\s*)?(` + numberForm + `\s*` + unitForm + `)`)
