@@ -230,7 +230,7 @@ func TestRoundAmounts(t *testing.T) {
 		"Yarn: 6 skeins, 185 yd (169 m), 1050 yd (960 m)",
 		"Yarn: 6 skeins of worsted (185 yd/169 m), about 1050 yd/960 m",
 		"Yarn: 6 skeins, 185 yd / 169 m; 1050 yd / 960 m in all",
-		"Yarn: 6 skeins, 400 yd of white, 500 yd of blue",
+		"Yarn: 6 skeins, 400 yd of white, 500 yd of blue", "Yarn: 2 skeins, 220 yd, 220 yd",
 	))
 	runLines(t, []lineCase{
 		{"not round", "Yarn: approx 800 yd (735 m)", "line 1, Yarn: got 735 m, want 732 m: 800 yd is 731.52 m\n"},
@@ -269,6 +269,8 @@ func TestGaugesInBothUnits(t *testing.T) {
 		require.Contains(t, out, "Width: got 10 in, want 12 in: 36 sts at ", gauge)
 		require.Contains(t, out, "Length: got 17 in, want 22 in: 44 rows at ", gauge)
 	}
+	_, out, _ := cli("Gauge: 16 sts = 4 in (10 cm); in ribbing 8 rows = 4 in\nLength: 10 in = 25 rows")
+	require.Contains(t, out, "want a line with the gauge", "the rows of the ribbing are not those of the whole")
 	runLines(t, silent("Gauge: 5 in (12.5 cm) square = one motif of 24 dc", "Gauge: 4 in is not critical; 3 sts more or less do no harm."))
 	_, _, errs := cli("Gauge: 4 in, when relaxed, has 14 sts\nWidth: 10 in = 36 sts")
 	require.Equal(t, "line 1: not checked: Gauge: can't read \"4 in, when relaxed, has 14 sts\"; want stitches and rows before the length: 14 sts and 11 rows = 4 in\n", errs)

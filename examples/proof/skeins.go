@@ -205,7 +205,7 @@ func (p *pattern) unmarked(y yarnLine, lengths []amount) int {
 			return 0
 		}
 		n, err := all.Measurement().Per(one.Measurement())
-		if off := n.Sub(gauge.Int(y.skeins[0])); err == nil && off.Cmp(gauge.Int(-2)) > 0 && off.Cmp(gauge.Int(1)) <= 0 {
+		if off := n.Sub(gauge.Int(y.skeins[0])); err == nil && off.Cmp(gauge.Int(-2)) > 0 && off.Cmp(gauge.Int(1)) <= 0 && (y.skeins[0] == 1 || n.Cmp(gauge.Int(1)) > 0) {
 			return i
 		}
 		return 0

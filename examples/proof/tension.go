@@ -131,6 +131,9 @@ func aroundSpan(s string) string {
 // second reads the other direction where a gauge has a length of its own for each:
 // `12 sts = 4 in (10 cm); 8 rows = 4 in (10 cm)`.
 func (t *tension) second(s string) {
+	if trimIn.MatchString(s) {
+		return // that of the ribbing is none of the whole
+	}
 	form, one := gaugeRows, &t.gauge.Rows
 	if one.Validate() == nil {
 		form, one = gaugeSts, &t.gauge.Stitches
@@ -280,6 +283,8 @@ func partWords(name string) []string {
 }
 
 var trimWord = regexp.MustCompile(`^(?:rib|edg|border|bord|band|cuff|collar|hem|trim)$`)
+
+var trimIn = regexp.MustCompile(`(?i)\b(?:rib|edging|border|band|cuff|collar|hem|trim)`)
 
 // trims reports whether a gauge is that of a trim: of ribbing, of a border.
 func (t tension) trims() bool { return slices.ContainsFunc(t.parts, trimWord.MatchString) }
