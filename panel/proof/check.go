@@ -78,8 +78,9 @@ func Check(t Text, begin grade.Run[int]) ([]Finding, error) {
 }
 
 // CheckWithin is Check for one of several texts that together may work no more
-// than so many places. It returns also how many are left for the others, none
-// where they did not suffice. Its errors are those of Check, with that bound.
+// than so many places. It returns also how many are left for the others: none
+// where they did not suffice, all of them with another error. Its errors are those
+// of Check, with that bound in place of Check's own.
 func CheckWithin(t Text, begin grade.Run[int], places int) (found []Finding, left int, err error) {
 	if err := t.Validate(); err != nil {
 		return nil, places, err

@@ -8,7 +8,9 @@ import (
 	"example.com/panelmath/examples/internal/garment"
 )
 
-func orchard(b *testing.B) brief.Brief {
+// orchard reads the brief that the program pattern holds.
+func orchard(b testing.TB) brief.Brief {
+	b.Helper()
 	f, err := os.Open("../../pattern/orchard-wrap.json")
 	if err != nil {
 		b.Fatal(err)

@@ -8,7 +8,6 @@ import (
 	"path/filepath"
 	"testing"
 
-	"example.com/panelmath/examples/internal/brief"
 	"example.com/panelmath/examples/internal/garment"
 	"example.com/panelmath/grade"
 	"example.com/panelmath/panel"
@@ -50,11 +49,7 @@ func indent(t *testing.T, v any) []byte {
 // TestJSON: what is written is read back to the same text, and a file that was
 // written before still is.
 func TestJSON(t *testing.T) {
-	f, err := os.Open("../../pattern/orchard-wrap.json")
-	require.NoError(t, err)
-	defer f.Close()
-	b, err := brief.Read(f)
-	require.NoError(t, err)
+	b := orchard(t)
 	g, err := garment.Make(b)
 	require.NoError(t, err)
 	s := g.Sizes[1]
@@ -96,11 +91,7 @@ func TestJSON(t *testing.T) {
 // TestShared: one brief, with its chart, plan and layout values, is used by many
 // at once. The race detector watches.
 func TestShared(t *testing.T) {
-	f, err := os.Open("../../pattern/orchard-wrap.json")
-	require.NoError(t, err)
-	defer f.Close()
-	b, err := brief.Read(f)
-	require.NoError(t, err)
+	b := orchard(t)
 	g, err := garment.Make(b)
 	require.NoError(t, err)
 	want, err := g.Document(garment.Options{Why: true, Schematic: true})
