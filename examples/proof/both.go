@@ -34,11 +34,29 @@ func bothUnits(s string) []string {
 	out = append(out, pairIn.FindAllString(s, -1)...)
 	for _, m := range besideIn.FindAllStringSubmatch(s, -1) {
 		// After a comma or semicolon two lists are one length twice; two lone lengths may be two.
-		if n := values(m[1]); n == values(m[4]) && (n > 1 || m[3] == " or") && inAndCm(m[2], m[5]) {
+		if n := values(m[1]); n == values(m[4]) && (n > 1 || m[3] == " or") && inAndCm(m[2], m[5]) && alike(m[1]+" "+m[2], m[4]+" "+m[5]) {
 			add(m[1], m[2], m[4], m[5])
 		}
 	}
 	return out
+}
+
+// alike reports whether the first lengths of two lists may stand for one another:
+// neither is more than half as long again. `36 (40) in; 50 (52) cm` are a bust and a
+// length.
+func alike(own, other string) bool {
+	first := func(s string) (gauge.Measurement, bool) {
+		unit := s[strings.LastIndex(s, " ")+1:]
+		if i := strings.IndexAny(s, "([,;:"); i >= 0 {
+			s = s[:i] + " " + unit
+		}
+		l, err := gauge.ParseLength(s)
+		return l.Measurement(), err == nil
+	}
+	a, ok := first(own)
+	b, read := first(other)
+	half := a.Add(b).Times(share(2, 5)) // the shorter is at least two fifths of both
+	return !ok || !read || a.Cmp(half) >= 0 && b.Cmp(half) >= 0
 }
 
 // inAndCm reports whether one of two units is the inch and the other the

@@ -179,6 +179,7 @@ func TestListLines(t *testing.T) {
 		"Finished measurements: 8 in x 8 in (20.5 cm x 20.5 cm)",
 		"Bust: 34 (38, 42) [46, 50] {54, 58} in",
 		"Work 3 in, 8 cm from the edge.",
+		three+"Bust, length: 36 (40, 44) in; 50 (52, 54) cm", // two measures in one line
 	))
 	runLines(t, []lineCase{
 		{"a list that lacks a size", three + "Bust: 34 (36) in", "line 2, Bust: got 34 (36): a list of 2 values where the text has 3 sizes\n"},
